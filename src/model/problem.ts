@@ -1,0 +1,29 @@
+/** What is allowed where a value was not: the words are made in the reader's language, from this. */
+export type Rule =
+  | { readonly kind: 'range'; readonly low: number; readonly high: number; readonly unit: string }
+  | { readonly kind: 'choice'; readonly options: readonly string[] }
+  | { readonly kind: 'type'; readonly expected: string };
+
+/** One thing wrong with an input: the field, what stood there, and what is allowed. */
+export interface Problem {
+  /** Path of the field, for example decisions.planting.rowInches, or a column and line. */
+  readonly field: string;
+  readonly value: string;
+  readonly rule: Rule;
+}
+
+/** A result that may be a list of problems instead. */
+export type Checked<T> =
+  | { readonly ok: true; readonly value: T; readonly notes?: readonly string[] }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** A problem as one English line, for standard error. */
+export function problemLine({ field, value, rule }: Problem): string {
+  const allowed =
+    rule.kind === 'range'
+      ? `${rule.low} to ${rule.high}${rule.unit ? ` ${rule.unit}` : ''}`
+      : rule.kind === 'choice'
+        ? rule.options.join(', ')
+        : rule.expected;
+  return `${field}: ${value} is not allowed; allowed: ${allowed}`;
+}

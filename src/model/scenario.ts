@@ -1,0 +1,97 @@
+import * as v from 'valibot';
+import { type Decision, type Decisions, decisionTable } from './decisions.ts';
+import type { Checked, Problem, Rule } from './problem.ts';
+import { stationIds } from './station.ts';
+
+export const climateIds = ['coastalPlain', 'midSouth', 'highPlains', 'lowDesert', 'centralValley'] as const;
+/** One of five climates, each fitted to a public weather station. */
+export type ClimateId = (typeof climateIds)[number];
+export const eras = ['present', 'thirties'] as const;
+/** The present, or the 1930s: graded by eye, no tag, no lint cleaner, yields of the time. */
+export type Era = (typeof eras)[number];
+
+/** One invented farm and everything decided for its season. Small on purpose: this is what is saved and shared. */
+export interface Scenario {
+  readonly version: 1;
+  readonly id: string;
+  readonly name: { readonly en: string; readonly es: string };
+  readonly story: { readonly en: string; readonly es: string };
+  readonly climate: ClimateId;
+  readonly era: Era;
+  readonly acres: number;
+  /** Water the root zone can hold between full and wilting, mm. */
+  readonly soilWaterMm: number;
+  readonly decisions: Decisions;
+}
+
+const ruleOf = (decision: Decision): Rule =>
+  decision.kind === 'number'
+    ? { kind: 'range', low: decision.low, high: decision.high, unit: decision.unit }
+    : decision.kind === 'choice'
+      ? { kind: 'choice', options: decision.options }
+      : { kind: 'type', expected: 'true or false' };
+
+const schemaOf = (decision: Decision) =>
+  decision.kind === 'number'
+    ? v.pipe(v.number(), v.minValue(decision.low), v.maxValue(decision.high))
+    : decision.kind === 'choice'
+      ? v.picklist(decision.options)
+      : v.boolean();
+
+const acres = { kind: 'range', low: 1, high: 5000, unit: 'acres' } as const;
+const soilWaterMm = { kind: 'range', low: 50, high: 250, unit: 'mm' } as const;
+const text = v.strictObject({ en: v.pipe(v.string(), v.maxLength(200)), es: v.pipe(v.string(), v.maxLength(240)) });
+
+const scenarioSchema = v.strictObject({
+  version: v.literal(1),
+  id: v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,40}$/)),
+  name: text,
+  story: v.strictObject({ en: v.pipe(v.string(), v.maxLength(600)), es: v.pipe(v.string(), v.maxLength(720)) }),
+  climate: v.picklist(climateIds),
+  era: v.picklist(eras),
+  acres: v.pipe(v.number(), v.minValue(acres.low), v.maxValue(acres.high)),
+  soilWaterMm: v.pipe(v.number(), v.minValue(soilWaterMm.low), v.maxValue(soilWaterMm.high)),
+  decisions: v.strictObject(
+    Object.fromEntries(
+      stationIds.map((station) => [
+        station,
+        v.strictObject(
+          Object.fromEntries(Object.entries(decisionTable[station]).map(([key, decision]) => [key, schemaOf(decision)])),
+        ),
+      ]),
+    ),
+  ),
+});
+
+function ruleAt(path: readonly string[], expected: string): Rule {
+  const [first, station, key] = path;
+  if (first === 'decisions' && station !== undefined && key !== undefined) {
+    const decision = (decisionTable as Record<string, Record<string, Decision>>)[station]?.[key];
+    if (decision) return ruleOf(decision);
+  }
+  if (first === 'acres') return acres;
+  if (first === 'soilWaterMm') return soilWaterMm;
+  if (first === 'climate') return { kind: 'choice', options: climateIds };
+  if (first === 'era') return { kind: 'choice', options: eras };
+  if (first === 'version') return { kind: 'choice', options: ['1'] };
+  if (first === 'id') return { kind: 'type', expected: 'small letters, digits and hyphens, at most 40' };
+  return { kind: 'type', expected: expected === 'never' ? 'nothing (unknown field)' : expected };
+}
+
+/**
+ * Checks a scenario of unknown origin.
+ * @returns the scenario, or every problem found with the field, the value and what is allowed
+ */
+export function checkScenario(input: unknown): Checked<Scenario> {
+  const result = v.safeParse(scenarioSchema, input);
+  if (result.success) return { ok: true, value: input as Scenario };
+  const problems = result.issues.map((issue): Problem => {
+    const path = (issue.path ?? []).map((item) => String(item.key));
+    return {
+      field: path.length > 0 ? path.join('.') : 'scenario',
+      value: issue.received === 'undefined' ? 'nothing' : issue.received,
+      rule: ruleAt(path, issue.expected ?? 'text within its length'),
+    };
+  });
+  return { ok: false, problems };
+}
