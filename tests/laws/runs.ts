@@ -1,0 +1,8 @@
+/** Whether the full counts were asked for (npm run test:long). */
+export const long = process.env.SEAMFIELD_LONG === '1';
+
+/** How many cases a property runs: a reduced count in every test run, the full one in the long run. */
+export const runs = (full: number): number => (long ? full : Math.max(20, Math.round(full / 10)));
+
+/** One seed for every property, so that a failure on one machine is a failure on all. */
+export const propertySeed = 20250711;
