@@ -2,7 +2,14 @@ import { type Lot, type Part, type PartMasses, partMasses, parts, totalWaterKg }
 import type { StationId } from './station.ts';
 
 /** Where mass may come from. */
-export const sourceAccounts = ['grown', 'takenAlong', 'moistureTakenUp', 'moistureAdded', 'warpSize', 'finish'] as const;
+export const sourceAccounts = [
+  'grown',
+  'takenAlong',
+  'moistureTakenUp',
+  'moistureAdded',
+  'warpSize',
+  'finish',
+] as const;
 /** Where mass may end. */
 export const destinationAccounts = [
   'leftInField',

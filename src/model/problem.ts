@@ -1,6 +1,12 @@
 /** What is allowed where a value was not: the words are made in the reader's language, from this. */
 export type Rule =
-  | { readonly kind: 'range'; readonly low: number; readonly high: number; readonly unit: string }
+  | {
+      readonly kind: 'range';
+      readonly low: number;
+      readonly high: number;
+      readonly step: number | null;
+      readonly unit: string;
+    }
   | { readonly kind: 'choice'; readonly options: readonly string[] }
   | { readonly kind: 'type'; readonly expected: string };
 
@@ -21,7 +27,7 @@ export type Checked<T> =
 export function problemLine({ field, value, rule }: Problem): string {
   const allowed =
     rule.kind === 'range'
-      ? `${rule.low} to ${rule.high}${rule.unit ? ` ${rule.unit}` : ''}`
+      ? `${rule.low} to ${rule.high}${rule.unit ? ` ${rule.unit}` : ''}${rule.step ? `, in steps of ${rule.step}` : ''}`
       : rule.kind === 'choice'
         ? rule.options.join(', ')
         : rule.expected;

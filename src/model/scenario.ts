@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type Decision, type Decisions, decisionTable } from './decisions.ts';
+import { type Decision, type Decisions, decisionTable, type NumberDecision } from './decisions.ts';
 import type { Checked, Problem, Rule } from './problem.ts';
 import { stationIds } from './station.ts';
 
@@ -26,20 +26,26 @@ export interface Scenario {
 
 const ruleOf = (decision: Decision): Rule =>
   decision.kind === 'number'
-    ? { kind: 'range', low: decision.low, high: decision.high, unit: decision.unit }
+    ? { kind: 'range', low: decision.low, high: decision.high, step: decision.step, unit: decision.unit }
     : decision.kind === 'choice'
       ? { kind: 'choice', options: decision.options }
       : { kind: 'type', expected: 'true or false' };
 
+/** Whole steps only, so that a link can carry every legal value. */
+const isOnStep = (decision: NumberDecision) => (value: number) => {
+  const steps = (value - decision.low) / decision.step;
+  return Math.abs(steps - Math.round(steps)) < 1e-9;
+};
+
 const schemaOf = (decision: Decision) =>
   decision.kind === 'number'
-    ? v.pipe(v.number(), v.minValue(decision.low), v.maxValue(decision.high))
+    ? v.pipe(v.number(), v.minValue(decision.low), v.maxValue(decision.high), v.check(isOnStep(decision)))
     : decision.kind === 'choice'
       ? v.picklist(decision.options)
       : v.boolean();
 
-const acres = { kind: 'range', low: 1, high: 5000, unit: 'acres' } as const;
-const soilWaterMm = { kind: 'range', low: 50, high: 250, unit: 'mm' } as const;
+const acres = { kind: 'range', low: 1, high: 5000, step: null, unit: 'acres' } as const;
+const soilWaterMm = { kind: 'range', low: 50, high: 250, step: null, unit: 'mm' } as const;
 const text = v.strictObject({ en: v.pipe(v.string(), v.maxLength(200)), es: v.pipe(v.string(), v.maxLength(240)) });
 
 const scenarioSchema = v.strictObject({
@@ -56,7 +62,9 @@ const scenarioSchema = v.strictObject({
       stationIds.map((station) => [
         station,
         v.strictObject(
-          Object.fromEntries(Object.entries(decisionTable[station]).map(([key, decision]) => [key, schemaOf(decision)])),
+          Object.fromEntries(
+            Object.entries(decisionTable[station]).map(([key, decision]) => [key, schemaOf(decision)]),
+          ),
         ),
       ]),
     ),

@@ -1,4 +1,4 @@
-import { lengthAtMm, lengthCount, type LengthDistribution } from './length-distribution.ts';
+import { type LengthDistribution, lengthAtMm, lengthCount } from './length-distribution.ts';
 
 /** What a length instrument reports of a beard of fibres. */
 export interface BeardReading {
@@ -82,7 +82,8 @@ function tangentMeets(
 ): number {
   const node = Math.round(x / (lengthScale * lengthAtMm(0))) - 1;
   const nodeMm = lengthAtMm(node) * lengthScale;
-  if (Math.abs(nodeMm - x) > 1e-6 || node < 0) return x + (lengthLonger[node + 1]! - x * longer[node + 1]!) / longer[node + 1]!;
+  if (Math.abs(nodeMm - x) > 1e-6 || node < 0)
+    return x + (lengthLonger[node + 1]! - x * longer[node + 1]!) / longer[node + 1]!;
   // At a node any slope between the two sides is a tangent; take the one that starts at `half`.
   const at = lengthLonger[node]! - nodeMm * longer[node]!;
   const slope = (half - at) / (nodeMm - startMm);

@@ -1,4 +1,4 @@
-import { lengthAtMm, lengthCount, type LengthDistribution, stepMm } from './length-distribution.ts';
+import { type LengthDistribution, lengthAtMm, lengthCount, stepMm } from './length-distribution.ts';
 
 /** Rate exponent of fibre breakage: rate grows as length^2.5. Calibrated; also published for roller carding (J. Text. Mach. Soc. Japan 15(6):214). */
 export const breakageExponent = 2.5;
@@ -49,7 +49,7 @@ export function breakByLength(
   // A fibre one step long cannot break; the rate is for the i places between steps.
   const rates = Float64Array.from(
     { length: lengthCount },
-    (_, i) => ((thetaPerMm / steps) * i * stepMm * (lengthAtMm(i) / referenceLengthMm) ** (exponent - 1)) ,
+    (_, i) => (thetaPerMm / steps) * i * stepMm * (lengthAtMm(i) / referenceLengthMm) ** (exponent - 1),
   );
   const now = Float64Array.from(lengths);
   const first = new Float64Array(lengthCount);

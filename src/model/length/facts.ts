@@ -19,10 +19,17 @@ export const machineBreakagePerMm = {
     value: 0.0015,
     unit: 'breaks/mm',
     range: [0, 0.003],
-    source: 'gives short fibre +0.9 point and mean length -0.4 mm against picking, as published (ASAE, Alternate harvesting systems and cotton quality)',
+    source:
+      'gives short fibre +0.9 point and mean length -0.4 mm against picking, as published (ASAE, Alternate harvesting systems and cotton quality)',
     mark: 'derived',
   },
-  card: { value: 0.0015, unit: 'breaks/mm', range: [0, 0.003], source: 'keeps the published "carding without noticeable shortening" (Rieter encyclopaedia, influence of length)', mark: 'assumption' },
+  card: {
+    value: 0.0015,
+    unit: 'breaks/mm',
+    range: [0, 0.003],
+    source: 'keeps the published "carding without noticeable shortening" (Rieter encyclopaedia, influence of length)',
+    mark: 'assumption',
+  },
 } as const satisfies Record<string, Fact>;
 
 /** How breakage answers to lint moisture at the machine. */
@@ -35,8 +42,19 @@ export const moistureBreakage = {
     mark: 'derived',
     note: 'breakage is multiplied by exp(-slope x (moisture - 6)); physical sign published: the pull-off force is 55 % of fibre strength at 7 % and the ratio worsens on drying (Moore & Griffin 1964)',
   },
-  referencePercent: { value: 6, unit: '% wet basis', source: 'moisture at which the breakage table is quoted', mark: 'assumption' },
-  heldAbovePercent: { value: 8, unit: '% wet basis', range: [7, 9], source: 'no data above 6.9 %; the effect is held flat', mark: 'assumption' },
+  referencePercent: {
+    value: 6,
+    unit: '% wet basis',
+    source: 'moisture at which the breakage table is quoted',
+    mark: 'assumption',
+  },
+  heldAbovePercent: {
+    value: 8,
+    unit: '% wet basis',
+    range: [7, 9],
+    source: 'no data above 6.9 %; the effect is held flat',
+    mark: 'assumption',
+  },
 } as const satisfies Record<string, Fact>;
 
 /** Multiplies a machine's breakage for the moisture of the lint in it. */

@@ -1,4 +1,4 @@
-import { lengthAtMm, lengthCount, type LengthDistribution, normalised, stepMm } from './length-distribution.ts';
+import { type LengthDistribution, lengthAtMm, lengthCount, normalised, stepMm } from './length-distribution.ts';
 
 /** What a length-selective removal leaves and takes. */
 export interface Removal {

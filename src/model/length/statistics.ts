@@ -1,4 +1,4 @@
-import { lengthAtMm, lengthCount, type LengthDistribution, shortBelowMm, stepMm } from './length-distribution.ts';
+import { type LengthDistribution, lengthAtMm, lengthCount, shortBelowMm, stepMm } from './length-distribution.ts';
 
 /** Weight of each lattice length: by number, or by weight (length x one linear density). */
 export type By = 'number' | 'weight';

@@ -1,0 +1,38 @@
+import { type StationId, stationIds } from '../model/station.ts';
+
+/** Every address of the app. Hash routes: any static host and any sub-path will do, and no server needs rewrites. */
+export type Route =
+  | { readonly page: 'home' }
+  | { readonly page: 'season'; readonly station: StationId; readonly query: string };
+
+/** An address read, and what of it could not be. */
+export interface ReadRoute {
+  readonly route: Route;
+  /** The unreadable part, shown to the visitor with a word; null when all was read. */
+  readonly unread: string | null;
+}
+
+/**
+ * Reads a hash such as #/season/ginning?v=1&farm=coastal-plain&seed=7. Junk opens the first page and is named.
+ * @param hash location.hash, with or without the leading #
+ */
+export function readRoute(hash: string): ReadRoute {
+  const [path = '', query = ''] = hash.replace(/^#/, '').split(/\?(.*)/s);
+  const [page, station, ...rest] = path.split('/').filter(Boolean);
+  if (page === undefined) return { route: { page: 'home' }, unread: null };
+  if (page !== 'season') return { route: { page: 'home' }, unread: path.slice(0, 60) };
+  const known = stationIds.find((id) => id === station);
+  if (station !== undefined && known === undefined) {
+    return { route: { page: 'season', station: 'planting', query }, unread: path.slice(0, 60) };
+  }
+  return {
+    route: { page: 'season', station: known ?? 'planting', query },
+    unread: rest.length > 0 ? path.slice(0, 60) : null,
+  };
+}
+
+/** The hash of a route. */
+export function hashOf(route: Route): string {
+  if (route.page === 'home') return '#/';
+  return `#/season/${route.station}${route.query ? `?${route.query}` : ''}`;
+}

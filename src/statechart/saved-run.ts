@@ -1,0 +1,86 @@
+import { type Decision, type Decisions, decisionTable } from '../model/decisions.ts';
+import { farmOf, farms } from '../model/farms.ts';
+import type { Scenario } from '../model/scenario.ts';
+import { type StationId, stationIds } from '../model/station.ts';
+
+/** What is saved or shared of a season: a farm, a seed and what was decided otherwise. */
+export interface SavedRun {
+  readonly scenario: Scenario;
+  readonly seed: number;
+}
+
+/** The version of the link. Version 1 numbers the decisions by their place in the decision table. */
+const version = '1';
+const largestSeed = 999_999;
+
+/** Every decision in the table's order: a decision's place is its code in a link. */
+const places = stationIds.flatMap((station) =>
+  (Object.entries(decisionTable[station]) as [string, Decision][]).map(([key, decision]) => ({
+    station,
+    key,
+    decision,
+  })),
+);
+type Value = number | string | boolean;
+const valueIn = (decisions: Decisions, station: StationId, key: string): Value =>
+  (decisions[station] as Record<string, Value>)[key]!;
+
+/** A decision's value as a whole number: the step of a number, the place of a choice, 0 or 1. */
+function stepOf(decision: Decision, value: Value): number {
+  if (decision.kind === 'choice') return decision.options.indexOf(String(value));
+  return decision.kind === 'switch' ? Number(value) : Math.round((Number(value) - decision.low) / decision.step);
+}
+
+function valueAt(decision: Decision, step: number): Value | undefined {
+  if (decision.kind === 'choice') return decision.options[step];
+  if (decision.kind === 'switch') return step === 0 ? false : step === 1 ? true : undefined;
+  const value = decision.low + step * decision.step;
+  return value <= decision.high ? value : undefined;
+}
+
+/** Two digits in base 36, for a number below 1296. */
+const twoDigits = (value: number) => value.toString(36).padStart(2, '0');
+
+/** The query of a link that reopens the same numbers, for example v=1&farm=coastal-plain&seed=7&set=0a1c; four characters for each change. */
+export function encodeRun({ scenario, seed }: SavedRun): string {
+  const farm = farmOf(scenario.id) ?? farms[0]!;
+  const changes = places.map(({ station, key, decision }, place) => {
+    const value = valueIn(scenario.decisions, station, key);
+    return value === valueIn(farm.decisions, station, key) ? '' : twoDigits(place) + twoDigits(stepOf(decision, value));
+  });
+  const set = changes.join('');
+  return `v=${version}&farm=${farm.id}&seed=${seed}${set ? `&set=${set}` : ''}`;
+}
+
+/**
+ * Reads the query of a link. Junk never fails: what cannot be read is left out and named.
+ * @returns the run, the default farm where none is readable, and the pieces that were ignored
+ */
+export function decodeRun(query: string): { run: SavedRun; ignored: string[] } {
+  const given = new URLSearchParams(query);
+  const ignored: string[] = [];
+  const text = (name: string) => (given.get(name) ?? '').slice(0, 2000);
+  if (given.has('v') && text('v') !== version) ignored.push(`v=${text('v').slice(0, 20)}`);
+
+  let scenario = farms[0]!;
+  if (given.has('farm')) {
+    const farm = farmOf(text('farm'));
+    if (farm) scenario = farm;
+    else ignored.push(`farm=${text('farm').slice(0, 40)}`);
+  }
+  let seed = 1;
+  if (given.has('seed')) {
+    if (/^\d{1,6}$/.test(text('seed')) && Number(text('seed')) <= largestSeed) seed = Number(text('seed'));
+    else ignored.push(`seed=${text('seed').slice(0, 20)}`);
+  }
+  const decisions = structuredClone(scenario.decisions) as Record<string, Record<string, Value>>;
+  const set = text('set');
+  for (let i = 0; i < set.length; i += 4) {
+    const piece = set.slice(i, i + 4);
+    const place = /^[0-9a-z]{4}$/.test(piece) ? places[Number.parseInt(piece.slice(0, 2), 36)] : undefined;
+    const value = place && valueAt(place.decision, Number.parseInt(piece.slice(2), 36));
+    if (place && value !== undefined) decisions[place.station]![place.key] = value;
+    else ignored.push(`set=${piece}`);
+  }
+  return { run: { scenario: { ...scenario, decisions: decisions as unknown as Decisions }, seed }, ignored };
+}
