@@ -1,15 +1,49 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { relative } from 'node:path';
+import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+
+/** Writes which modules each chunk holds, for the size budget: build/chunks.json, beside the site and not in it. */
+const chunkList = (): Plugin => ({
+  name: 'chunk-list',
+  apply: 'build',
+  generateBundle(_options, bundle) {
+    const chunks = Object.values(bundle).flatMap((output) =>
+      output.type === 'chunk'
+        ? [
+            {
+              file: output.fileName,
+              entry: output.isEntry,
+              imports: output.imports,
+              dynamicImports: output.dynamicImports,
+              modules: Object.keys(output.modules).map((id) => relative(import.meta.dirname, id)),
+            },
+          ]
+        : [],
+    );
+    mkdirSync('build', { recursive: true });
+    writeFileSync('build/chunks.json', JSON.stringify(chunks));
+  },
+});
 
 // Relative base: the build folder runs unchanged from any static host and any sub-path.
 export default defineConfig({
   base: './',
+  plugins: [chunkList()],
   // Vite reads jsxImportSource from tsconfig only for files its include covers; say it here so no React JSX can slip in.
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  build: { outDir: 'build/site', emptyOutDir: true, target: 'es2022', modulePreload: { polyfill: false } },
+  build: {
+    outDir: 'build/site',
+    emptyOutDir: true,
+    target: 'es2022',
+    // A preload polyfill and inlined files would need a looser content security policy.
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+  },
   server: { host: '127.0.0.1' },
   test: {
     environment: 'node',
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx', 'tests/**/*.test.mjs'],
     exclude: ['tests/browser/**'],
   },
 });

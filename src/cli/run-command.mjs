@@ -1,0 +1,27 @@
+import { spawn } from 'node:child_process';
+import { root } from './project-root.mjs';
+
+/**
+ * Runs a command to its end and keeps what it said.
+ * @param {string} command
+ * @param {readonly string[]} args
+ * @param {Record<string, string>} [extraEnv] added to the environment
+ * @returns {Promise<{code: number, output: string}>} exit code (127 when it cannot be started) and both outputs together
+ */
+export function runCommand(command, args, extraEnv = {}) {
+  return new Promise((resolve) => {
+    let output = '';
+    const child = spawn(command, args, {
+      cwd: root,
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...process.env, ...extraEnv },
+    });
+    const keep = (chunk) => {
+      output += chunk;
+    };
+    child.stdout.setEncoding('utf8').on('data', keep);
+    child.stderr.setEncoding('utf8').on('data', keep);
+    child.once('error', (error) => resolve({ code: 127, output: error.message }));
+    child.once('close', (code) => resolve({ code: code ?? 1, output }));
+  });
+}

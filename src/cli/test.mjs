@@ -1,0 +1,85 @@
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { buildSite, siteFolder } from './build-site.mjs';
+import { root } from './project-root.mjs';
+import { runCommand } from './run-command.mjs';
+import { buildFolder, ensurePackages } from './set-up.mjs';
+import { runMain, SetUpError } from './set-up-error.mjs';
+import { checkSize } from './size-budget.mjs';
+import { ensureTestTools } from './test-tools.mjs';
+import { runVitest } from './vitest-step.mjs';
+
+const modulePath = (...parts) => join(root, 'node_modules', ...parts);
+
+/** One check from a command: passed when it exits with 0. */
+async function commandCheck(script, ...args) {
+  const { code, output } = await runCommand(process.execPath, [script, ...args]);
+  return check(code === 0, output);
+}
+
+const check = (ok, detail, note = '') => ({ passed: ok ? 1 : 0, failed: ok ? 0 : 1, detail: ok ? '' : detail, note });
+
+async function build() {
+  const { code, output } = await buildSite(() => {});
+  return check(code === 0, output);
+}
+
+function sizeBudget() {
+  const { summary, problems } = checkSize(siteFolder, join(buildFolder, 'chunks.json'));
+  return check(problems.length === 0, problems.join('\n'), summary);
+}
+
+/** Everything that is checked, in order. The tools for the browser may still be on their way while the first steps run. */
+function stepsOf({ env, tools }) {
+  const tsc = modulePath('typescript', 'bin', 'tsc');
+  return [
+    ['lint', () => commandCheck(modulePath('@biomejs', 'biome', 'bin', 'biome'), 'ci', '--error-on-warnings')],
+    ['types of the app', () => commandCheck(tsc, '-p', join(root, 'tsconfig.json'))],
+    ['types of the model alone', () => commandCheck(tsc, '-p', join(root, 'src', 'model', 'tsconfig.json'))],
+    ['unused code', () => commandCheck(modulePath('knip', 'bin', 'knip.js'), '--no-progress')],
+    [
+      'test tools',
+      async () => {
+        const problem = await tools;
+        return check(problem === undefined, problem);
+      },
+    ],
+    ['unit, laws, reference, content, architecture', () => runVitest('unit', [], env)],
+    ['build', build],
+    ['size budget', sizeBudget],
+    ['browser', () => runVitest('browser', ['--config', join('tests', 'browser', 'vitest.config.ts')], env)],
+  ];
+}
+
+/** Runs one step and tells about it in one line, with the reason below it when it failed. */
+async function runStep([name, work]) {
+  const begin = performance.now();
+  const result = await work().catch((error) => check(false, error.stack));
+  const seconds = ((performance.now() - begin) / 1000).toFixed(1);
+  const count = result.passed + result.failed > 1 ? `: ${result.passed} of ${result.passed + result.failed} tests` : '';
+  console.log(
+    `${result.failed > 0 ? 'FAIL' : 'ok  '} ${name}${count}${result.note ? `: ${result.note}` : ''} (${seconds} s)`,
+  );
+  if (result.failed > 0) console.log(result.detail.trim().replace(/^/gm, '     '));
+  return result;
+}
+
+await runMain(async () => {
+  const args = process.argv.slice(2);
+  const unknown = args.find((arg) => arg !== '--long');
+  if (unknown !== undefined) throw new SetUpError(`unknown option ${JSON.stringify(unknown)}; allowed: --long`);
+  await ensurePackages();
+  const tools = ensureTestTools().catch((error) => error.message);
+  const env = args.includes('--long') ? { SEAMFIELD_LONG: '1' } : {};
+  rmSync(join(buildFolder, 'test'), { recursive: true, force: true });
+
+  let passed = 0;
+  let failed = 0;
+  for (const step of stepsOf({ env, tools })) {
+    const result = await runStep(step);
+    passed += result.passed;
+    failed += result.failed;
+  }
+  console.log(`${passed} passed, ${failed} failed`);
+  process.exitCode = failed > 0 ? 1 : 0;
+});
