@@ -1,0 +1,86 @@
+import { loadedWith, type Module } from './module-graph.ts';
+
+const links = ['field', 'harvest', 'module', 'gin', 'classing', 'mill', 'cloth'];
+
+/** What a layer may reach: other layers, and packages. */
+interface Layer {
+  readonly layers: readonly string[];
+  readonly packages: readonly string[];
+}
+
+const modelLayers = ['core', 'chain', 'trace', ...links.map((link) => `link:${link}`)];
+const pagePackages = ['preact', 'xstate', 'valibot', 'd3-scale', 'd3-shape'];
+/** Only these put the page together. */
+const assembling: Layer = {
+  layers: [...modelLayers, 'statechart', 'scene', 'language', 'ui', 'style', 'pages', 'teach', 'kiosk', 'content'],
+  packages: pagePackages,
+};
+const modelPackages = ['valibot', 'pure-rand', 'd3-dsv'];
+
+/** The layers of the project, from the ground up. A layer not named here may reach nothing. */
+const layers: Readonly<Record<string, Layer>> = {
+  core: { layers: ['core', 'scenarios'], packages: modelPackages },
+  ...Object.fromEntries(
+    links.map((link) => [`link:${link}`, { layers: ['core', `link:${link}`], packages: modelPackages }]),
+  ),
+  chain: { layers: ['core', 'chain', 'scenarios', ...links.map((link) => `link:${link}`)], packages: modelPackages },
+  trace: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: modelPackages },
+  statechart: { layers: [...modelLayers, 'statechart'], packages: ['xstate'] },
+  style: { layers: ['style'], packages: [] },
+  scene: { layers: [...modelLayers, 'scene', 'style'], packages: ['pixi.js', 'd3-shape', 'd3-scale'] },
+  language: { layers: [...modelLayers, 'language'], packages: ['preact'] },
+  ui: { layers: [...modelLayers, 'language', 'ui', 'style'], packages: ['preact', 'd3-scale', 'd3-shape'] },
+  pages: assembling,
+  teach: assembling,
+  kiosk: assembling,
+  main: assembling,
+  cli: { layers: [...modelLayers, 'language', 'cli'], packages: ['node:', 'vite', 'd3-dsv'] },
+};
+
+/** The layer of a path of the project; undefined for a path that belongs to none. */
+export function layerOf(path: string): string | undefined {
+  if (path.startsWith('content/scenarios/')) return 'scenarios';
+  if (path.startsWith('content/')) return 'content';
+  if (/^src\/main\.tsx?$/.test(path)) return 'main';
+  const [top, first, second] = path.split('/');
+  if (top !== 'src' || first === undefined || second === undefined) return undefined;
+  if (first !== 'model') return first in layers ? first : undefined;
+  // Files of the model's own folder are core, but for the chain that stands above the links.
+  const folder = path.split('/').length > 3 ? second : undefined;
+  if (folder === undefined) return /^chain\b/.test(second) ? 'chain' : 'core';
+  if (folder === 'length') return 'core';
+  if (folder === 'trace' || folder === 'chain') return folder;
+  return links.includes(folder) ? `link:${folder}` : undefined;
+}
+
+/** Imports that cross the layers the wrong way, one line each. Types count too: they tie two layers together as well. */
+export function layerBreaches(modules: Iterable<Module>): string[] {
+  const breaches: string[] = [];
+  for (const { path, reaches } of modules) {
+    const from = layerOf(path);
+    const rule = from === undefined ? undefined : layers[from];
+    if (!rule) {
+      breaches.push(`${path} belongs to no layer`);
+      continue;
+    }
+    for (const { local, target } of reaches) {
+      const to = local ? layerOf(target) : target;
+      const allowed = local ? to !== undefined && rule.layers.includes(to) : rule.packages.includes(target);
+      if (!allowed) breaches.push(`${path} (${from}) reaches ${target} (${local ? (to ?? 'no layer') : 'package'})`);
+    }
+  }
+  return breaches;
+}
+
+/** Modules outside the scene that load pixi.js at once instead of by import(), one line each. */
+export function eagerPixi(modules: ReadonlyMap<string, Module>): string[] {
+  const usesPixi = ({ reaches }: Module) =>
+    reaches.some(({ kind, local, target }) => kind === 'static' && !local && target === 'pixi.js');
+  return [...modules.values()]
+    .filter(({ path }) => layerOf(path) !== 'scene')
+    .flatMap((module) =>
+      [...loadedWith(module, modules)]
+        .filter(usesPixi)
+        .map(({ path }) => `${module.path} loads pixi.js through ${path}`),
+    );
+}
