@@ -1,0 +1,377 @@
+import type { Fact, Facts, FactTable } from '../fact.ts';
+
+/** The three ways of spinning the model knows. */
+export const spinningSystems = ['ringCarded', 'ringCombed', 'rotor'] as const;
+export type SpinningSystem = (typeof spinningSystems)[number];
+export type BySystem = Readonly<Record<SpinningSystem, Fact>>;
+
+const rieterFibres =
+  'Rieter encyclopaedia (The Rieter Manual of Spinning, W. Klein), "Number of fibres in the yarn cross-section"';
+
+/** Fewest fibres in the section with which yarn can be spun at all. */
+export const fewestFibres: BySystem = {
+  ringCarded: { value: 75, unit: 'fibres', range: [60, 80], source: rieterFibres, mark: 'published' },
+  ringCombed: {
+    value: 33,
+    unit: 'fibres',
+    range: [33, 60],
+    source: rieterFibres,
+    mark: 'published',
+    note: 'the Cotton Guide (International Trade Centre) gives about 50 for ring yarn of either kind',
+  },
+  rotor: { value: 100, unit: 'fibres', range: [90, 120], source: rieterFibres, mark: 'published' },
+};
+
+/** Fibres in the section from which spinning runs without strain. */
+export const comfortableFibres: BySystem = {
+  ringCarded: {
+    value: 80,
+    unit: 'fibres',
+    range: [75, 100],
+    source: 'a little above the published fewest of 75',
+    mark: 'assumption',
+  },
+  ringCombed: {
+    value: 50,
+    unit: 'fibres',
+    range: [33, 60],
+    source: 'Cotton Guide, International Trade Centre, ch. 2 "Fineness": ring about half of 100',
+    mark: 'published',
+  },
+  rotor: {
+    value: 120,
+    unit: 'fibres',
+    range: [90, 120],
+    source: 'Rieter encyclopaedia, "Rotor spinning > fibre count": 90 to 110, up to 120',
+    mark: 'published',
+  },
+};
+
+const indian =
+  'Indian Central Cotton Committee spinning-value formula (Indian cottons of about the 1930s), as printed at textilecalculation.blogspot.com, 2015';
+
+export const limitFacts = {
+  stapleSlopePerInch: { value: 78.2, unit: 'Ne/in', source: indian, mark: 'published' },
+  finenessSlope: { value: 79.2, unit: 'Ne per 1e-6 oz/in', source: indian, mark: 'published' },
+  stapleIntercept: {
+    value: 24.8,
+    unit: 'Ne',
+    source: indian,
+    mark: 'published',
+    note: 'extrapolates poorly past a mean length of 1.2 in',
+  },
+  combedAllowance: {
+    value: 1.15,
+    unit: 'ratio',
+    range: [1, 1.3],
+    source: 'combed lint spins finer than the carded lint the formula was made for; the size is ours',
+    mark: 'assumption',
+  },
+  rotorHighestNe: {
+    value: 40,
+    unit: 'Ne',
+    range: [30, 60],
+    source: 'commercial rotor yarn seldom goes finer; the line is ours',
+    mark: 'assumption',
+  },
+} as const satisfies Facts;
+
+/** What a yarn is twisted for. */
+export type YarnUse = 'knitting' | 'weft' | 'semiWarp' | 'warp';
+/** Twist multipliers (turns per inch / sqrt Ne) by use: middle of the printed range at each staple class. */
+export const twistTable: FactTable<{ use: YarnUse; short: number; medium: number; long: number }> = {
+  rows: [
+    { use: 'knitting', short: 3.0, medium: 2.75, long: 2.35 },
+    { use: 'weft', short: 3.55, medium: 3.25, long: 2.75 },
+    { use: 'semiWarp', short: 3.85, medium: 3.65, long: 3.2 },
+    { use: 'warp', short: 4.5, medium: 4.15, long: 3.65 },
+  ],
+  unit: 'turns per inch / sqrt(Ne)',
+  source: 'Rieter Manual vol. 1, twist-coefficient table; rows re-assigned, since the scan scrambles its columns',
+  mark: 'published',
+  note: 'no short-staple value is printed for knitting; the top of the medium range (3.0) stands in',
+};
+
+export const twistFacts = {
+  shortStapleInches: { value: 1.0, unit: 'in', source: 'edge of the short-staple class', mark: 'memory' },
+  mediumStapleInches: {
+    value: 1.075,
+    unit: 'in',
+    source: 'middle of the medium class, 1.03 to 1.12 in',
+    mark: 'memory',
+  },
+  longStapleInches: { value: 1.16, unit: 'in', source: 'edge of the long-staple class', mark: 'memory' },
+  rotorFactor: {
+    value: 1.175,
+    unit: 'ratio',
+    range: [1.1, 1.25],
+    source: 'rotor yarn needs 10 to 25 % more twist; Rieter Manual vol. 5',
+    mark: 'memory',
+  },
+} as const satisfies Facts;
+
+const rieterTenacity =
+  'Rieter encyclopaedia, "Count-related yarn tenacity": ring uses 50 to 65 % of fibre strength, rotor 45 to 55 %';
+
+export const strengthFacts = {
+  ringUseLow: { value: 0.5, unit: 'fraction', source: rieterTenacity, mark: 'published' },
+  ringUseHigh: { value: 0.65, unit: 'fraction', source: rieterTenacity, mark: 'published' },
+  rotorUseLow: { value: 0.45, unit: 'fraction', source: rieterTenacity, mark: 'published' },
+  rotorUseHigh: { value: 0.55, unit: 'fraction', source: rieterTenacity, mark: 'published' },
+  usePerInch: {
+    value: 0.15,
+    unit: '1/in',
+    range: [0.05, 0.3],
+    source: 'longer staple holds better; size ours, inside the published band',
+    mark: 'assumption',
+  },
+  useReferenceInches: {
+    value: 1.1,
+    unit: 'in',
+    source: 'medium staple sits at the middle of the band',
+    mark: 'assumption',
+  },
+  useOfCombing: {
+    value: 0.02,
+    unit: 'fraction',
+    range: [0, 0.05],
+    source: 'combing strengthens; size ours',
+    mark: 'assumption',
+  },
+  usePerFibre: {
+    value: 0.0003,
+    unit: '1/fibre',
+    range: [0, 0.001],
+    source: 'more fibres share the load; size ours',
+    mark: 'assumption',
+  },
+  useReferenceFibres: { value: 100, unit: 'fibres', source: 'section at which the slope is zero', mark: 'assumption' },
+  centinewtonsPerGram: {
+    value: 0.980665,
+    unit: 'cN/tex per gf/tex',
+    source: 'standard gravity, exact',
+    mark: 'derived',
+  },
+  bundleEfficiency: {
+    value: 0.7,
+    unit: 'fraction',
+    range: [0.65, 0.75],
+    source: 'share of single-yarn strength that a lea of 160 strands shows',
+    mark: 'memory',
+  },
+  leaStrands: {
+    value: 160,
+    unit: 'strands',
+    source: 'a lea is 80 turns, each held twice; GNU units skeincotton 120 yd',
+    mark: 'published',
+  },
+  newtonsPerPound: { value: 4.4482216, unit: 'N/lbf', source: 'pound and standard gravity', mark: 'derived' },
+} as const satisfies Facts;
+
+export const evennessFacts = {
+  limitFactor: {
+    value: 106,
+    unit: '%',
+    range: [100, 106],
+    source:
+      'Martindale limit for cotton; the only factor that gives the key of GATE 2006 Q43 (Indian Institutes of Technology)',
+    mark: 'published',
+    note: 'one handbook (Texcoms 2023 p. 141) prints 100 for cotton; its list looks shifted by a row',
+  },
+  ringCardedIndex: {
+    value: 1.55,
+    unit: 'ratio',
+    range: [1.2, 1.8],
+    source: 'actual over limit unevenness, carded ring yarn',
+    mark: 'assumption',
+  },
+  rotorIndex: {
+    value: 1.45,
+    unit: 'ratio',
+    range: [1.2, 1.8],
+    source: 'actual over limit unevenness, rotor yarn',
+    mark: 'assumption',
+  },
+  indexPerShortFibrePoint: {
+    value: 0.01,
+    unit: '1/point',
+    range: [0, 0.03],
+    source: 'unevenness rises with short fibre (Thibodeaux et al., J. Cotton Sci. 12:368-377, 2008); the size is ours',
+    mark: 'assumption',
+  },
+  shortFibreReferencePercent: { value: 8.5, unit: '%', source: 'carded medium upland', mark: 'assumption' },
+  unevennessPerNoilPoint: {
+    value: 0.15,
+    unit: 'U % per % noil',
+    source: 'mill norms: each 1 % more noil about -0.15 U % (scribd 108105499)',
+    mark: 'published',
+  },
+  variationPerUnevenness: {
+    value: 1.25,
+    unit: 'CV/U',
+    source: 'Texcoms Textile Technical Handbook 2023, p. 147: CV = 1.25 U',
+    mark: 'published',
+  },
+  bestIndex: {
+    value: 1.1,
+    unit: 'ratio',
+    range: [1, 1.2],
+    source: 'no spun yarn reaches the random limit',
+    mark: 'assumption',
+  },
+} as const satisfies Facts;
+
+const norms =
+  'mill norms for waste and cleaning (scribd 108105499, after the South India Textile Research Association)';
+const opening = 'split by part is ours; the whole sits at the top of the published blowroom cleaning of 50 to 60 %';
+
+export const wasteFacts = {
+  blowroomBurs: { value: 0.85, unit: 'fraction', range: [0.6, 0.95], source: opening, mark: 'assumption' },
+  blowroomSticks: { value: 0.75, unit: 'fraction', range: [0.5, 0.9], source: opening, mark: 'assumption' },
+  blowroomLeaf: { value: 0.58, unit: 'fraction', range: [0.4, 0.7], source: opening, mark: 'assumption' },
+  blowroomMotes: { value: 0.6, unit: 'fraction', range: [0.4, 0.7], source: opening, mark: 'assumption' },
+  blowroomDirt: { value: 0.65, unit: 'fraction', range: [0.4, 0.8], source: opening, mark: 'assumption' },
+  blowroomSeed: { value: 0.9, unit: 'fraction', range: [0.7, 1], source: opening, mark: 'assumption' },
+  blowroomFibreShare: {
+    value: 0.5,
+    unit: 'fraction of the waste',
+    range: [0.4, 0.5],
+    source: 'Rieter encyclopaedia, "Quantity of waste material": about half of blowroom waste is good fibre',
+    mark: 'published',
+  },
+  blowroomMostLint: {
+    value: 0.15,
+    unit: 'fraction of the lint',
+    range: [0.1, 0.3],
+    source: 'keeps a very trashy lot from losing its lint',
+    mark: 'assumption',
+  },
+  cardTrash: {
+    value: 0.875,
+    unit: 'fraction',
+    range: [0.8, 0.95],
+    source: `blowroom and card together take 90 to 98 %; ${norms}`,
+    mark: 'derived',
+  },
+  comberTrash: {
+    value: 0.7,
+    unit: 'fraction',
+    range: [0.5, 0.9],
+    source: 'most of what the card leaves goes with the noil',
+    mark: 'assumption',
+  },
+  invisibleLoss: {
+    value: 0.01,
+    unit: 'fraction',
+    range: [0.005, 0.015],
+    source: `dust and fly that no one sweeps up; ${norms}`,
+    mark: 'published',
+  },
+  sweepings: {
+    value: 0.015,
+    unit: 'fraction',
+    range: [0.005, 0.02],
+    source:
+      'sweepings, filter and roving waste; with the invisible loss it makes the 2.5 of the yarn realisation formula of D. Shanmuganandam, South India Textile Research Association',
+    mark: 'memory',
+  },
+  yarnWaste: {
+    value: 0.008,
+    unit: 'fraction',
+    range: [0.005, 0.01],
+    source: `hard (yarn) waste; ${norms}`,
+    mark: 'published',
+  },
+} as const satisfies Facts;
+
+export const cardFacts = {
+  fibreLoss: {
+    value: 0.04,
+    unit: 'fraction',
+    range: [0.03, 0.06],
+    source: 'inside card waste of 4 to 7 % (South India Textile Research Association), which counts trash too',
+    mark: 'assumption',
+  },
+  lostLengthMm: {
+    value: 4.5,
+    unit: 'mm',
+    range: [4, 5],
+    source: 'Rieter encyclopaedia, "The influence of length": fibres under about 4 to 5 mm are lost',
+    mark: 'published',
+  },
+  lostLengthSpreadMm: {
+    value: 0.7,
+    unit: 'mm',
+    range: [0.3, 1.5],
+    source: 'softness of that edge',
+    mark: 'assumption',
+  },
+  lostShare: {
+    value: 0.9,
+    unit: 'fraction',
+    range: [0.8, 1],
+    source: 'share of the very shortest fibres that go',
+    mark: 'assumption',
+  },
+  stripFloor: {
+    value: 0.25,
+    unit: 'ratio',
+    range: [0.1, 0.5],
+    source: 'long fibre in card strips against the shortest',
+    mark: 'assumption',
+  },
+  stripLengthMm: {
+    value: 8,
+    unit: 'mm',
+    range: [6, 10],
+    source: 'how fast card strips favour short fibre',
+    mark: 'assumption',
+  },
+  nepsKept: {
+    value: 0.2,
+    unit: 'fraction',
+    range: [0.1, 0.3],
+    source: 'a good card opens or drops four neps in five',
+    mark: 'memory',
+  },
+} as const satisfies Facts;
+
+export const comberFacts = {
+  floor: {
+    value: 0.04,
+    unit: 'fraction',
+    range: [0.02, 0.08],
+    source: 'long fibre caught up with the noil',
+    mark: 'assumption',
+  },
+  height: {
+    value: 0.66,
+    unit: 'fraction',
+    range: [0.5, 0.8],
+    source: 'set so that combing removes 42 to 50 % of the short fibre, as published for 15 % noil (weak host)',
+    mark: 'assumption',
+  },
+  softnessMm: {
+    value: 4,
+    unit: 'mm',
+    range: [2, 6],
+    source: 'how sharply the nippers sort by length',
+    mark: 'assumption',
+  },
+  nepsKept: {
+    value: 0.4,
+    unit: 'fraction',
+    range: [0.3, 0.6],
+    source: 'the comber drops most of the neps the card left',
+    mark: 'memory',
+  },
+} as const satisfies Facts;
+
+export const millRegain = {
+  value: 0.085,
+  unit: 'water per dry mass',
+  range: [0.07, 0.085],
+  source: 'commercial regain of cotton, ASTM D1909 as tabled by Shuvo, Bioresources & Bioprocessing 7 (2020), table 10',
+  mark: 'published',
+  note: 'a trading convention; cotton in air of 65 % humidity holds 7 to 8 %',
+} as const satisfies Fact;

@@ -1,0 +1,41 @@
+import { TEX_TIMES_NE } from '../units.ts';
+import { type SpinningSystem, strengthFacts } from './facts.ts';
+
+/**
+ * Share of the fibre's strength that the yarn uses: inside the published band of its system, higher for longer staple,
+ * for combed lint and for more fibres in the section.
+ */
+function strengthUse(system: SpinningSystem, upperHalfMeanInches: number, fibres: number): number {
+  const facts = strengthFacts;
+  const [low, high] =
+    system === 'rotor'
+      ? [facts.rotorUseLow.value, facts.rotorUseHigh.value]
+      : [facts.ringUseLow.value, facts.ringUseHigh.value];
+  const use =
+    (low + high) / 2 +
+    facts.usePerInch.value * (upperHalfMeanInches - facts.useReferenceInches.value) +
+    facts.usePerFibre.value * (fibres - facts.useReferenceFibres.value) +
+    (system === 'ringCombed' ? facts.useOfCombing.value : 0);
+  return Math.min(high, Math.max(low, use));
+}
+
+/** Single-yarn tenacity, cN/tex, from the fibre's bundle strength in g/tex. */
+export const yarnTenacityCnPerTex = (
+  system: SpinningSystem,
+  strengthGPerTex: number,
+  upperHalfMeanInches: number,
+  fibres: number,
+): number =>
+  strengthGPerTex * strengthFacts.centinewtonsPerGram.value * strengthUse(system, upperHalfMeanInches, fibres);
+
+/**
+ * Count-strength product: Ne x the breaking load of a lea in pounds. The count drops out, since a lea of any count holds
+ * 160 strands.
+ * @param bundleEfficiency share of the single-yarn strength that the lea shows
+ */
+export const countStrengthProduct = (
+  tenacityCnPerTex: number,
+  bundleEfficiency: number = strengthFacts.bundleEfficiency.value,
+): number =>
+  (TEX_TIMES_NE * strengthFacts.leaStrands.value * (tenacityCnPerTex / 100) * bundleEfficiency) /
+  strengthFacts.newtonsPerPound.value;
