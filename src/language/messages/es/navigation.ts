@@ -1,0 +1,42 @@
+import type { navigation as english } from '../en/navigation.ts';
+
+export const navigation: typeof english = {
+  label: 'Páginas',
+  menu: 'Páginas',
+  pages: {
+    season: 'Temporada',
+    bench: 'Banco',
+    trace: 'Origen',
+    lessons: 'Lecciones',
+    teach: 'Enseñar',
+    kiosk: 'Pantalla',
+    sources: 'Fuentes',
+  },
+  doors: {
+    heading: 'Una bellota da un retazo de unas cuatro pulgadas por lado.',
+    lead: 'De la semilla a la costura. Cada libra se cuenta y cada número dice de dónde viene.',
+    season: {
+      name: 'Seguir una temporada',
+      line: 'Sembrar, cosechar, despepitar, hilar y tejer en telar. Decidir, y ver qué cambia.',
+    },
+    bench: { name: 'Preguntar por una tela', line: 'La fibra, el hilo y el ligamento, lado a lado.' },
+    teach: {
+      name: 'Dar una clase',
+      line: 'Planes de clase, un enlace para el grupo, hojas de trabajo y claves de respuestas.',
+    },
+  },
+  stationOf: 'Estación {number} de {all}',
+  quilt: {
+    label: 'Las doce estaciones',
+    sewn: '{name}: cosido',
+    basted: '{name}: aquí',
+    chalked: '{name}: todavía no',
+    progress: '{sewn} de {all} bloques cosidos',
+  },
+  sewIn: 'Coser este bloque',
+  toNext: 'Seguir a {name}',
+  backTo: 'Volver a {name}',
+  finished: 'El quilt está terminado',
+  farm: 'Granja',
+  farmChoose: 'Elegir una granja',
+};

@@ -1,0 +1,32 @@
+import type { Problem, Rule } from '../model/problem.ts';
+import { fill } from './fill.ts';
+import type { Formats } from './formats.ts';
+import type { Messages } from './messages/en.ts';
+
+const decimalsOf = (value: number): number => (Number.isInteger(value) ? 0 : 3);
+
+function allowed(rule: Rule, messages: Messages, formats: Formats): string {
+  const { problems } = messages;
+  switch (rule.kind) {
+    case 'choice':
+      return formats.either(rule.options);
+    case 'type':
+      return problems.expected[rule.expected] ?? rule.expected;
+    case 'range': {
+      const unit = problems.units[rule.unit] ?? rule.unit;
+      return fill(unit ? problems.rangeUnit : problems.range, {
+        low: formats.number(rule.low, decimalsOf(rule.low)),
+        high: formats.number(rule.high, decimalsOf(rule.high)),
+        unit,
+      });
+    }
+  }
+}
+
+/** A problem as one line in the reader's language: the field, the value and what is allowed. */
+export const problemText = (problem: Problem, messages: Messages, formats: Formats): string =>
+  fill(messages.problems.line, {
+    field: problem.field,
+    value: problem.value === 'nothing' ? messages.problems.nothing : problem.value,
+    allowed: allowed(problem.rule, messages, formats),
+  });
