@@ -1,0 +1,41 @@
+import { oneTestSd, tolerance } from './facts.ts';
+
+/** Area under the normal curve between -z and z, percent (Abramowitz and Stegun 7.1.26, error below 2e-5 percent). */
+function centralNormalPercent(z: number): number {
+  const x = z / Math.SQRT2;
+  const t = 1 / (1 + 0.3275911 * x);
+  const series = t * (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429))));
+  return 100 * (1 - series * Math.exp(-x * x));
+}
+
+/**
+ * How often two readings agree.
+ * @param sdOfDifference standard deviation of their difference; for two single tests the root of two times one test's
+ * @param allowed the largest difference that counts as agreement
+ * @returns percent of pairs
+ */
+export const agreementPercent = (sdOfDifference: number, allowed: number): number =>
+  centralNormalPercent(allowed / sdOfDifference);
+
+/** One channel's repeatability, for the card's line on how sure a reading is. */
+export interface Repeatability {
+  readonly channel: keyof typeof tolerance;
+  readonly oneTestSd: number;
+  readonly tolerance: number;
+  /** Percent of repeat tests that fall within the tolerance of the first. */
+  readonly secondTestAgreesPercent: number;
+}
+
+/** How sure one test is, channel by channel. */
+export function repeatability(): readonly Repeatability[] {
+  return (Object.keys(tolerance) as (keyof typeof tolerance)[]).map((channel) => {
+    const sd = oneTestSd[channel].value;
+    const allowed = tolerance[channel].value;
+    return {
+      channel,
+      oneTestSd: sd,
+      tolerance: allowed,
+      secondTestAgreesPercent: agreementPercent(sd * Math.SQRT2, allowed),
+    };
+  });
+}

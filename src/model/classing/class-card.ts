@@ -1,0 +1,130 @@
+import type { CottonKind } from '../fibre.ts';
+import { type Colour, colourOf } from './colour.ts';
+import type { MicronaireClass, StrengthWord, UniformityWord } from './descriptor-facts.ts';
+import { micronaireClass, strengthWord, uniformityWord } from './descriptors.ts';
+import { bandPoints, type Difference, extraneousPoints, gradePoints } from './differences.ts';
+import type { ExtraneousCall } from './extraneous.ts';
+import { leafGrade } from './leaf.ts';
+import type { Fill, MarketId } from './market.ts';
+import { markets } from './markets.ts';
+import { presentMoney } from './money-facts.ts';
+import { stapleCode32nds } from './staple.ts';
+
+/** One bale's classing data, as printed on a class card or typed by a visitor. */
+export interface ClassCard {
+  readonly kind: CottonKind;
+  /** Upper half mean length, in. */
+  readonly lengthIn: number;
+  readonly uniformityPercent: number;
+  readonly strengthGPerTex: number;
+  readonly micronaire: number;
+  readonly reflectanceRd: number;
+  readonly yellownessB: number;
+  /** The leaf grade, or the trash area it is taken from. */
+  readonly leaf: number | { readonly trashAreaPercent: number };
+  readonly market: MarketId;
+  readonly netLb: number;
+  readonly extraneous?: readonly ExtraneousCall[];
+}
+
+/** One line of the sum of points. */
+export interface PointsLine extends Difference {
+  readonly item: 'grade' | 'micronaire' | 'strength' | 'uniformity' | 'extraneous';
+}
+
+/** A price: base, differences and what they come to. */
+export interface BalePrice {
+  readonly points: readonly PointsLine[];
+  /** Sum of the points; 100 points are one cent a pound. */
+  readonly premiumPoints: number;
+  readonly baseCentsPerLb: number;
+  readonly priceCentsPerLb: number;
+  /** To the cent. */
+  readonly valueUsd: number;
+  /** Year of the price. */
+  readonly priceYear: number;
+  /** Whether the price is a market's, or Pima's loan rate, or a season average. */
+  readonly basis: 'market' | 'loanRate' | 'seasonAverage';
+  /** Every reason why some of the points are not the market's own quotation. */
+  readonly filled: readonly Fill[];
+}
+
+/** A classed bale: grade, staple, words and price. */
+export interface Classed extends Colour, BalePrice {
+  readonly leaf: number;
+  readonly staple32nds: number;
+  readonly words: {
+    readonly uniformity: UniformityWord;
+    readonly strength: StrengthWord;
+    readonly micronaire: MicronaireClass;
+  };
+}
+
+/** Bale value, USD to the cent: net weight times base and differences. */
+export const baleValueUsd = (netLb: number, baseCentsPerLb: number, points: number): number =>
+  Math.round(netLb * (baseCentsPerLb + points / 100)) / 100;
+
+/** Prices an upland bale by a market's differences. */
+export function marketPrice(
+  card: Omit<ClassCard, 'leaf' | 'kind'>,
+  grade: { readonly color: string; readonly leaf: number; readonly staple32nds: number },
+): BalePrice {
+  const market = markets[card.market];
+  const points: readonly PointsLine[] = [
+    { item: 'grade', ...gradePoints(market, grade.color, grade.leaf, grade.staple32nds) },
+    { item: 'micronaire', ...bandPoints(market.micronaire, card.micronaire) },
+    { item: 'strength', ...bandPoints(market.strength, card.strengthGPerTex) },
+    { item: 'uniformity', ...bandPoints(market.uniformity, card.uniformityPercent) },
+    { item: 'extraneous', ...extraneousPoints(market, card.extraneous ?? []) },
+  ];
+  const premiumPoints = points.reduce((sum, line) => sum + line.points, 0);
+  const base = market.baseCentsPerLb.value;
+  return {
+    points,
+    premiumPoints,
+    baseCentsPerLb: base,
+    priceCentsPerLb: base + premiumPoints / 100,
+    valueUsd: baleValueUsd(card.netLb, base, premiumPoints),
+    priceYear: market.year,
+    basis: 'market',
+    filled: [...new Set(points.flatMap(({ filled }) => filled))],
+  };
+}
+
+/** A price without differences: Pima's loan rate, or a season's average for every grade. */
+export const flatPrice = (netLb: number, centsPerLb: number, year: number, basis: BalePrice['basis']): BalePrice => ({
+  points: [],
+  premiumPoints: 0,
+  baseCentsPerLb: centsPerLb,
+  priceCentsPerLb: centsPerLb,
+  valueUsd: baleValueUsd(netLb, centsPerLb, 0),
+  priceYear: year,
+  basis,
+  filled: [],
+});
+
+/**
+ * Classes and prices one bale from its readings. Upland by the differences of a market; Pima at the published long-staple
+ * loan rate, since no Pima differences were read.
+ */
+export function classOne(card: ClassCard): Classed {
+  const colour = colourOf(card.kind, card.reflectanceRd, card.yellownessB);
+  const leaf = typeof card.leaf === 'number' ? card.leaf : leafGrade(card.kind, card.leaf.trashAreaPercent);
+  const staple32nds = stapleCode32nds(card.kind, card.lengthIn);
+  const { pimaLoanCentsPerLb, pimaLoanYear } = presentMoney;
+  const price =
+    card.kind === 'pima'
+      ? flatPrice(card.netLb, pimaLoanCentsPerLb.value, pimaLoanYear.value, 'loanRate')
+      : marketPrice(card, { color: colour.color, leaf, staple32nds });
+  return {
+    ...colour,
+    leaf,
+    staple32nds,
+    words: {
+      uniformity: uniformityWord(card.uniformityPercent),
+      strength: strengthWord(card.strengthGPerTex),
+      micronaire: micronaireClass(card.micronaire),
+    },
+    ...price,
+  };
+}

@@ -1,0 +1,12 @@
+import { groupDryKg, type Lot } from '../lot.ts';
+import { office } from './facts.ts';
+
+/** Moisture of the lint, percent of its dry mass: the office's way of stating it. */
+export function moisturePercentDryBasis(lot: Pick<Lot, 'dryKg' | 'waterKg'>): number {
+  const dry = groupDryKg(lot.dryKg, 'lint');
+  return dry > 0 ? (100 * lot.waterKg.lint) / dry : 0;
+}
+
+/** Whether a sample may be tested as it is; outside the gate it lies in the laboratory's air first. */
+export const readyToTest = (moisturePercent: number): boolean =>
+  moisturePercent >= office.moistureLowPercent.value && moisturePercent <= office.moistureHighPercent.value;
