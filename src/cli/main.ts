@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { baleCommand } from './bale-command.ts';
 import { clothCommand } from './cloth-command.ts';
 import { helpOf, helpText } from './help.ts';
@@ -13,6 +14,12 @@ export interface Io {
   readonly readFile: (path: string) => string;
 }
 
+const processIo: Io = {
+  out: (text) => process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
+  say: (text) => process.stderr.write(`${text}\n`),
+  readFile: (path) => readFileSync(path, 'utf8'),
+};
+
 const commands: Readonly<Record<string, (args: readonly string[], io: Io) => void>> = {
   season: seasonCommand,
   bale: baleCommand,
@@ -25,7 +32,7 @@ const commands: Readonly<Record<string, (args: readonly string[], io: Io) => voi
  * @param argv the words after the program's name
  * @returns the exit code: 0 for a result (a failed crop is one), 2 for bad input
  */
-export function run(argv: readonly string[], io: Io): number {
+export function run(argv: readonly string[], io: Io = processIo): number {
   const [name, ...args] = argv;
   try {
     if (name === undefined || name === '--help' || name === 'help') {
