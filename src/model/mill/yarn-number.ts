@@ -10,8 +10,8 @@ export interface YarnNumber {
   readonly resultantTex: Tex;
 }
 
-/** Finest and coarsest single the parser accepts, tex: about 300s lace yarn to a 0.5s roving. */
-const singleTexLimits = { low: 1.5, high: 1200 };
+/** Finest and coarsest single the parser accepts, tex: a little coarser than 300s lace yarn to a coarse roving. */
+const singleTexLimits = { low: 2, high: 1000 };
 const mostSingles = 12;
 const form = /^(ne|nm|tex)?\s*(\d+(?:\.\d+)?)\s*(?:([/x])\s*(\d+))?\s*(ne|nm|tex|s)?$/i;
 
@@ -20,7 +20,7 @@ const form = /^(ne|nm|tex)?\s*(\d+(?:\.\d+)?)\s*(?:([/x])\s*(\d+))?\s*(ne|nm|tex
  * Indirect counts divide by the plies, tex multiplies (Coats Bulletin 05), so tex takes 'x' and the others '/'.
  * @param text what was typed
  * @param field the name of the field, for the problem
- * @returns the number in tex, or a problem: not a yarn number, or out of 1.5 to 1200 tex a single or 12 plies
+ * @returns the number in tex, or a problem: not a yarn number, or out of 2 to 1000 tex a single or 12 plies
  */
 export function parseYarnNumber(text: string, field = 'yarn'): Checked<YarnNumber> {
   const fail = (rule: Rule): Checked<YarnNumber> => ({
@@ -40,7 +40,8 @@ export function parseYarnNumber(text: string, field = 'yarn'): Checked<YarnNumbe
     return fail({ kind: 'range', low: 1, high: mostSingles, step: 1, unit: 'plies' });
   const singleTex = system === 'tex' ? asTex(value) : system === 'nm' ? texFromNm(asNm(value)) : texFromNe(asNe(value));
   const { low, high } = singleTexLimits;
-  if (!(singleTex >= low && singleTex <= high)) return fail({ kind: 'range', low, high, step: null, unit: 'tex a single' });
+  if (!(singleTex >= low && singleTex <= high))
+    return fail({ kind: 'range', low, high, step: null, unit: 'tex a single' });
   return { ok: true, value: { singleTex, singles, resultantTex: asTex(singleTex * singles) } };
 }
 

@@ -1,0 +1,15 @@
+import { asTex, MM_PER_INCH, neFromTex } from '../units.ts';
+import { geometryFacts } from './facts.ts';
+
+/** Threads of a yarn that lie side by side in an inch, by Peirce: 28 sqrt(Ne). */
+export const threadsSideBySide = (tex: number): number =>
+  geometryFacts.peirceThreads.value * Math.sqrt(neFromTex(asTex(tex)));
+
+/** Diameter of a yarn in cloth, mm. */
+export const yarnDiameterMm = (tex: number): number => MM_PER_INCH / threadsSideBySide(tex);
+
+/** Threads of a yarn that lie side by side in an inch, by Ashenhurst: 0.9 sqrt(yd/lb). */
+export function ashenhurstSideBySide(tex: number): number {
+  const yardsPerHank = 840;
+  return geometryFacts.ashenhurstThreads.value * Math.sqrt(yardsPerHank * neFromTex(asTex(tex)));
+}
