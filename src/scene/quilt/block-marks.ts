@@ -3,7 +3,7 @@ import { chanceOf, spread } from '../cloth/chance.ts';
 import { cutEdge } from '../cloth/cut-edge.ts';
 import { inset } from '../cloth/inset.ts';
 import { patch } from '../cloth/patch.ts';
-import { type Box, between, boundsOf, distance, place, ring } from '../cloth/point.ts';
+import { type Box, between, boundsOf, distance, pathLength, place, ring, signedArea } from '../cloth/point.ts';
 import { runningStitches } from '../cloth/running-stitch.ts';
 import type { DisplayList, Mark, Point, Stitch } from '../display-list.ts';
 import type { BlockPiece } from './block-piece.ts';
@@ -33,13 +33,13 @@ function sewnPiece(name: string, piece: BlockPiece, points: readonly Point[], un
     snip: unit * 0.3,
     bow: 0.008,
   });
-  const box = boundsOf(outline);
-  const narrow = Math.min(box.width, box.height);
+  // Twice the area over the outline's length: the radius of the round that fits inside.
+  const roomPx = (2 * Math.abs(signedArea(outline))) / pathLength([...outline, outline[0]!]);
   const seam = Math.min(6, unit * 0.034);
   return patch(name, outline, piece.ink, {
     scissors: 'asDrawn',
     shadow: piece.laidOn ? (unit > 90 ? 2.6 : unit > 50 ? 1.2 : 0) : 0,
-    seam: unit > 70 && narrow > seam * 5 ? seam : 0,
+    seam: unit > 70 && roomPx > seam * 2.2 ? seam : 0,
     stitchery: { on: Math.max(3, unit * 0.034), off: Math.max(2.4, unit * 0.026), uneven: unit * 0.002 },
     threadWidth: Math.max(0.9, Math.min(1.7, unit * 0.0085)),
     grain: unit > 110 ? chanceOf(name)() * Math.PI : null,

@@ -9,7 +9,9 @@ import type { DisplayList, Mark } from '../../../src/scene/display-list.ts';
 import { paintSvg } from '../../../src/scene/paint-svg.ts';
 import { blockMarks } from '../../../src/scene/quilt/block-marks.ts';
 import { quiltMarks } from '../../../src/scene/quilt/quilt.ts';
+import { plantScene, viewInchesFor } from '../../../src/scene/stations/plant/plant.ts';
 import { inksOf, type Theme } from '../../../src/style/inks.ts';
+import { handMadePlant } from '../sample-plant.ts';
 
 interface Sheet {
   readonly width: number;
@@ -82,6 +84,42 @@ function quilt(layout: 'portrait' | 'landscape' | 'row', width: number, height: 
   return sheet(list, width, height, theme);
 }
 
+const days: Record<string, [day: number, height: number, rain: number, dd60: number, leaf: number, open: number]> = {
+  seedling: [140, 4, 0, 9, 1, 0],
+  square: [172, 17, 0.9, 12, 1, 0],
+  bloom: [196, 30, 0, 24, 1, 0],
+  boll: [224, 42, 0, 21, 1, 0.1],
+  open: [276, 44, 0, 10, 0.15, 0.9],
+};
+function plant(
+  name: string,
+  width: number,
+  height: number,
+  theme: Theme = 'day',
+  kind: 'upland' | 'pima' = 'upland',
+): Sheet {
+  const [dayOfYear, heightInches, rainInches, dd60, leafShare, openShare] = days[name]!;
+  const view = viewInchesFor(heightInches);
+  const step = view > 30 ? 4 : view > 12 ? 2 : 1;
+  const heightTicks = Array.from({ length: Math.floor(view / step) + 1 }, (_, i) =>
+    i % 2 ? { inches: i * step } : { inches: i * step, text: `${i * step} in` },
+  );
+  const list = plantScene({
+    plant: handMadePlant(),
+    dayOfYear,
+    kind,
+    heightInches,
+    weather: { dd60, rainInches, irrigationInches: name === 'boll' ? 1.5 : 0 },
+    soilWaterFraction: 0.6,
+    leafShare,
+    openShare,
+    cutBoll: name === 'boll',
+    size: { width, height },
+    labels: { heightTicks, node: (number) => `node ${number}`, cutBoll: 'cut open: 29 seeds' },
+  });
+  return sheet(list, width, height, theme);
+}
+
 export const sheets: Record<string, () => Sheet> = {
   tile: () => tile('day'),
   blocks,
@@ -89,5 +127,12 @@ export const sheets: Record<string, () => Sheet> = {
   'quilt-landscape': () => quilt('landscape', 1000, 800),
   'quilt-row': () => ({ ...quilt('row', 390, 62), density: 2 }),
   'quilt-projector': () => quilt('landscape', 1000, 800, 'projector'),
+  ...Object.fromEntries(
+    Object.keys(days).flatMap((name) => [
+      [`plant-${name}`, () => plant(name, 860, 560)],
+      [`plant-tall-${name}`, () => plant(name, 390, 420)],
+    ]),
+  ),
+  'plant-projector': () => plant('bloom', 860, 560, 'projector', 'pima'),
   'tile-projector': () => tile('projector'),
 };
