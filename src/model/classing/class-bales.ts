@@ -31,6 +31,8 @@ export interface ClassingContext {
   readonly seed: number;
   /** Bales pressed from one module or wagon; rounded to at least one. */
   readonly balesPerModule: number;
+  /** Whether the cotton was stripped, which brings bark. */
+  readonly stripped: boolean;
 }
 
 /** One bale's record. Weights are the press's: the sample is not taken off what is paid. */
@@ -117,7 +119,7 @@ export function classBales(
       moduleAveraging: decisions.moduleAveraging && context.era === 'present',
     },
   );
-  const chances = callChances(lot);
+  const chances = callChances(lot, context.stripped);
   const quartilePerLength = quartileRatio(lot.fibre, lotReading.lengthIn);
   const classed = bales.map((bale, i): ClassedBale => {
     const { module, truth, own, recorded, random } = readings[i]!;

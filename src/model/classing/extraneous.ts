@@ -12,22 +12,25 @@ export interface ExtraneousCall {
 }
 
 /**
- * Share of bales called for bark. Bark comes off the stalks that strippers break, and what is left of them at the press
- * is the sticks, so the chance follows those and an extra stick machine lowers it.
+ * Share of bales called for bark. Strippers tear it off the stalks; it stays with the sticks, so the chance follows what is
+ * left of those at the press, and an extra stick machine lowers it. In proportion: an assumption.
  * @param lot lint at the press
  */
-export function barkChance(lot: Pick<Lot, 'dryKg'>): number {
+export function barkChance(lot: Pick<Lot, 'dryKg'>, stripped: boolean): number {
   if (lot.dryKg.lint === 0) return 0;
-  const { barkAtReference, barkReferenceSticks, barkPower, barkMost } = extraneousChance;
+  const { barkStripped, barkPicked, sticksStripped, sticksPicked, barkMost } = extraneousChance;
   const sticks = lot.dryKg.sticks / lot.dryKg.lint;
-  return Math.min(barkMost.value, barkAtReference.value * (sticks / barkReferenceSticks.value) ** barkPower.value);
+  const chance = stripped
+    ? barkStripped.value * (sticks / sticksStripped.value)
+    : barkPicked.value * (sticks / sticksPicked.value);
+  return Math.min(barkMost.value, chance);
 }
 
 /** Chance of each call on a bale of a lot. */
-export function callChances(lot: Pick<Lot, 'dryKg'>): Readonly<Record<ExtraneousKind, number>> {
+export function callChances(lot: Pick<Lot, 'dryKg'>, stripped: boolean): Readonly<Record<ExtraneousKind, number>> {
   const { grass, prep, plastic, other } = extraneousChance;
   return {
-    bark: barkChance(lot),
+    bark: barkChance(lot, stripped),
     grass: grass.value,
     prep: prep.value,
     plastic: plastic.value,

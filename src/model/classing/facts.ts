@@ -91,7 +91,13 @@ export const spread = {
   moduleMicronaire: { value: 0.15, unit: 'micronaire', range: [0.08, 0.3], source: withinField, mark: 'assumption' },
   moduleStrengthGPerTex: { value: 0.8, unit: 'g/tex', range: [0.4, 1.2], source: withinField, mark: 'assumption' },
   moduleLengthIn: { value: 0.018, unit: 'in', range: [0.008, 0.03], source: withinField, mark: 'assumption' },
-  moduleUniformityPercent: { value: 0.7, unit: 'points', range: [0.3, 1], source: withinField, mark: 'assumption' },
+  moduleUniformityPercent: {
+    value: 0.85,
+    unit: 'points',
+    range: [0.3, 1],
+    source: 'with farms that differ by 0.8 gives the SD of 1.2 to 1.4 fitted to whole offices (AMS MP_CN103 2010)',
+    mark: 'assumption',
+  },
   moduleReflectanceRd: { value: 1.2, unit: 'Rd', range: [0.5, 2], source: withinField, mark: 'assumption' },
   moduleYellownessB: { value: 0.35, unit: '+b', range: [0.2, 0.6], source: withinField, mark: 'assumption' },
   pimaUniformityShare: {
@@ -178,27 +184,36 @@ export const trashCover = {
 
 /** How often a classer calls extraneous matter. */
 export const extraneousChance = {
-  barkAtReference: {
+  barkStripped: {
     value: 0.19,
     unit: 'share of bales',
-    range: [0.1, 0.35],
+    range: [0.1, 0.37],
     source: 'West Texas sales 2006-07, bark level 1 (Texas Tech daily price estimates, year to date 10 June 2007)',
     mark: 'published',
+    note: '29 to 37 % in spring 2007',
   },
-  barkReferenceSticks: {
-    value: 0.00256,
+  barkPicked: {
+    value: 0.018,
+    unit: 'share of bales',
+    range: [0.017, 0.037],
+    source: 'bark 1.7 and 1.9 % of the US crops 1999 and 2001 (Quality of the crop, Beltwide 2000, 2002)',
+    mark: 'derived',
+    note: 'the whole crop, strippers included: picked cotton alone would be lower',
+  },
+  sticksStripped: {
+    value: 0.0026,
     unit: 'sticks, fraction of lint mass',
     range: [0.0015, 0.004],
-    source: 'sticks left in field-cleaned stripped cotton after two lint cleaners',
+    source:
+      'left in field-cleaned stripped cotton after two stick machines and two lint cleaners, from the gin removal shares',
     mark: 'derived',
   },
-  barkPower: {
-    value: 1.94,
-    unit: 'exponent',
-    range: [1, 2.5],
-    source:
-      'takes 0.19 of stripped bales to the 0.02 of picked ones (bark 1.7 to 1.9 % of the crops 1999, 2001: Beltwide 2000, 2002)',
-    mark: 'assumption',
+  sticksPicked: {
+    value: 0.0008,
+    unit: 'sticks, fraction of lint mass',
+    range: [0.0005, 0.002],
+    source: 'left in picked cotton after one stick machine and two lint cleaners, from the gin removal shares',
+    mark: 'derived',
   },
   barkMost: {
     value: 0.6,
