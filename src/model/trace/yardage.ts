@@ -1,0 +1,29 @@
+import { projectFacts } from './facts.ts';
+
+const inchesPerYard = 36;
+const squareInchesPerSquareYard = 1296;
+
+/** Square yards in a rectangle given in inches. */
+export const squareYards = (widthInches: number, lengthInches: number): number =>
+  (widthInches * lengthInches) / squareInchesPerSquareYard;
+
+/** Rounds a length up to what a shop cuts, yards. */
+export function roundUpYards(yards: number): number {
+  const quarter = projectFacts.roundYards.value;
+  // The guard keeps a length that is whole quarters on paper from gaining one to rounding.
+  return Math.ceil(yards / quarter - 1e-9) * quarter;
+}
+
+/** Yards of one width that cover the same area in another. Layout can change this by about a tenth. */
+export const yardsAtWidth = (yards: number, fromInches: number, toInches: number): number =>
+  (yards * fromInches) / toInches;
+
+/**
+ * Cloth to buy for a quilt's backing, yards: strips of the usable width, side by side, the way that takes less.
+ * @param widthInches of the backing with its margin
+ */
+export function backingYards(widthInches: number, lengthInches: number): number {
+  const usable = projectFacts.usableWidthInches.value;
+  const strips = (across: number, along: number) => (Math.ceil(across / usable - 1e-9) * along) / inchesPerYard;
+  return roundUpYards(Math.min(strips(widthInches, lengthInches), strips(lengthInches, widthInches)));
+}
