@@ -3,8 +3,8 @@ import { chanceOf, spread } from './chance.ts';
 import { boundsOf } from './point.ts';
 
 /** One thick or thin place for so many square pixels of cloth. */
-const AREA_PER_THREAD = 620;
-const LONGEST_THREAD = 60;
+const AREA_PER_THREAD = 900;
+const LONGEST_THREAD = 46;
 
 /**
  * The thick and thin places of the yarn: short threads along the grain, held inside the outline.

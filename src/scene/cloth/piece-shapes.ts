@@ -69,14 +69,26 @@ export const leafVeins: readonly Point[] = [
   [-0.56, 0.5],
 ];
 
-/** A young leaf: three lobes, no more. */
+/** The first true leaves are plain hearts. */
 export const youngLeafShape: readonly Point[] = mirrored([
   [0, 0.5],
-  [0.34, 0.62],
-  [0.8, 0.3],
-  [0.46, 0.02],
-  [0.3, -0.4],
+  [0.22, 0.72],
+  [0.6, 0.68],
+  [0.84, 0.34],
+  [0.72, -0.14],
+  [0.4, -0.6],
   [0, -1],
+]);
+
+/** A seed leaf: a kidney, wider than long, on its stalk at the notch. */
+export const seedLeafShape: readonly Point[] = mirrored([
+  [0, 0.24],
+  [0.34, 0.5],
+  [0.82, 0.38],
+  [1.04, 0],
+  [0.9, -0.38],
+  [0.5, -0.6],
+  [0, -0.58],
 ]);
 
 export const dropShape: readonly Point[] = [

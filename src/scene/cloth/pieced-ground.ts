@@ -29,29 +29,29 @@ export function piecedGround(name: string, box: Box, { inks, strips, thread }: G
     const depth = (weight / total) * box.height;
     const nextLeft = last ? box.y + box.height : left + depth + slope();
     const nextRight = last ? box.y + box.height : right + depth + slope();
-    const ends = [box.x + spread(chance, 2.5), box.x + box.width + spread(chance, 2.5)] as const;
+    const ends = [box.x - chance() * 2.5, box.x + box.width + chance() * 2.5] as const;
     const at = (x: number, top: boolean): number => {
       const share = (x - box.x) / box.width;
       return top ? left + (right - left) * share : nextLeft + (nextRight - nextLeft) * share;
     };
     const cuts = chance() < 0.4 && box.width > 200 ? [box.x + box.width * (0.2 + 0.6 * chance())] : [];
     const stops = [ends[0], ...cuts, ends[1]];
+    const lean = spread(chance, 8);
     for (let piece = 0; piece + 1 < stops.length; piece++) {
-      const lean = spread(chance, 8);
       const from = stops[piece]!;
       const to = stops[piece + 1]!;
       const inner = piece > 0;
       const outline: Point[] = [
-        [from + (inner ? -lean : 0), at(from, true)],
+        [from + (inner ? lean : 0), at(from, true)],
         [to + (piece + 2 < stops.length ? lean : 0), at(to, true)],
         [to - (piece + 2 < stops.length ? lean : 0), at(to, false) + 1],
-        [from + (inner ? lean : 0), at(from, false) + 1],
+        [from - (inner ? lean : 0), at(from, false) + 1],
       ];
       marks.push(
         patch(`${name}/${i}/${piece}`, outline, inks[(i + piece) % inks.length]!, {
           shadow: 0,
           seam: 0,
-          scissors: { miss: 0.6, snip: 120, bow: 0.001 },
+          scissors: 'asDrawn',
           grain: spread(chance, 0.04),
         }),
       );

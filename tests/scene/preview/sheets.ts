@@ -9,6 +9,7 @@ import type { DisplayList, Mark } from '../../../src/scene/display-list.ts';
 import { paintSvg } from '../../../src/scene/paint-svg.ts';
 import { blockMarks } from '../../../src/scene/quilt/block-marks.ts';
 import { quiltMarks } from '../../../src/scene/quilt/quilt.ts';
+import { furrowFeet, furrowScene } from '../../../src/scene/stations/plant/furrow.ts';
 import { plantScene, viewInchesFor } from '../../../src/scene/stations/plant/plant.ts';
 import { inksOf, type Theme } from '../../../src/style/inks.ts';
 import { handMadePlant } from '../sample-plant.ts';
@@ -86,8 +87,8 @@ function quilt(layout: 'portrait' | 'landscape' | 'row', width: number, height: 
 
 const days: Record<string, [day: number, height: number, rain: number, dd60: number, leaf: number, open: number]> = {
   seedling: [140, 4, 0, 9, 1, 0],
-  square: [172, 17, 0.9, 12, 1, 0],
-  bloom: [196, 30, 0, 24, 1, 0],
+  square: [176, 17, 0.9, 12, 1, 0],
+  bloom: [201, 30, 0, 24, 1, 0],
   boll: [224, 42, 0, 21, 1, 0.1],
   open: [276, 44, 0, 10, 0.15, 0.9],
 };
@@ -115,9 +116,29 @@ function plant(
     openShare,
     cutBoll: name === 'boll',
     size: { width, height },
-    labels: { heightTicks, node: (number) => `node ${number}`, cutBoll: 'cut open: 29 seeds' },
+    labels: { heightTicks, node: (number) => `node ${number}`, cutBoll: (seeds: number) => `cut open: ${seeds} seeds` },
   });
   return sheet(list, width, height, theme);
+}
+
+function furrow(progress: number, width: number, height: number): Sheet {
+  const feet = furrowFeet(width);
+  const rowTicks = Array.from({ length: feet * 4 + 1 }, (_, i) =>
+    i % 4 || i === 0 || i === feet * 4 ? { feet: i / 4 } : { feet: i / 4, text: `${i / 4} ft` },
+  );
+  return sheet(
+    furrowScene({
+      seedsPerFoot: 3.5,
+      progress,
+      emergingShare: 0.8,
+      weather: { dd60: 12, rainInches: 0, irrigationInches: 0 },
+      soilWaterFraction: 0.6,
+      size: { width, height },
+      labels: { rowTicks },
+    }),
+    width,
+    height,
+  );
 }
 
 export const sheets: Record<string, () => Sheet> = {
@@ -127,6 +148,10 @@ export const sheets: Record<string, () => Sheet> = {
   'quilt-landscape': () => quilt('landscape', 1000, 800),
   'quilt-row': () => ({ ...quilt('row', 390, 62), density: 2 }),
   'quilt-projector': () => quilt('landscape', 1000, 800, 'projector'),
+  'furrow-plant': () => furrow(0, 860, 560),
+  'furrow-root': () => furrow(0.4, 860, 560),
+  'furrow-hook': () => furrow(0.8, 860, 560),
+  'furrow-up': () => furrow(1, 390, 420),
   ...Object.fromEntries(
     Object.keys(days).flatMap((name) => [
       [`plant-${name}`, () => plant(name, 860, 560)],

@@ -15,7 +15,7 @@ export interface FieldWeather {
 }
 
 /** One rain stitch stands for this much rain, and one drop in the furrow for this much irrigation, inches. */
-export const RAIN_STITCH_INCHES = 0.05;
+export const RAIN_STITCH_INCHES = 0.02;
 export const IRRIGATION_DROP_INCHES = 0.25;
 /** Most rain stitches drawn: beyond it the picture is only wet. */
 const MOST_RAIN_STITCHES = 120;
@@ -51,7 +51,7 @@ export function skyMarks({ box, soilY, weather }: FieldGround): Mark[] {
 function sunMarks(box: Box, dd60: number): Mark[] {
   const unit = Math.min(box.width, box.height) / 420;
   const radius = (20 + Math.min(30, Math.max(0, dd60)) * 1.15) * unit;
-  const [x, y] = [box.x + box.width * 0.88, box.y + 64 * unit];
+  const [x, y] = [box.x + box.width * 0.89, box.y + 62 * unit];
   const halo = runningStitches(ring(x, y, radius * 1.32, 30), 'sun/halo', { on: 7, off: 9 });
   return [
     group('heatUnits', [
@@ -103,9 +103,9 @@ export function rowsMarks(ground: FieldGround): Mark[] {
   const unit = box.height / 560;
   const marks: Mark[] = [];
   const rows = [
-    { y: soilY - 62 * unit, depth: 22 * unit, tall: 12 * unit, pitch: 15 * unit },
-    { y: soilY - 44 * unit, depth: 28 * unit, tall: 20 * unit, pitch: 24 * unit },
-    { y: soilY - 20 * unit, depth: 34 * unit, tall: 30 * unit, pitch: 38 * unit },
+    { y: soilY - 74 * unit, depth: 22 * unit, tall: 17 * unit, pitch: 15 * unit },
+    { y: soilY - 52 * unit, depth: 28 * unit, tall: 30 * unit, pitch: 25 * unit },
+    { y: soilY - 20 * unit, depth: 34 * unit, tall: 46 * unit, pitch: 40 * unit },
   ];
   marks.push(
     patch(

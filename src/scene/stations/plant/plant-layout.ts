@@ -9,7 +9,7 @@ const MEASURES = {
   leafDays: 14,
   branchDays: 24,
   /** Length of a branch from the stem to its first site, then from site to site. */
-  siteSteps: [4.4, 3.7, 3.1],
+  siteSteps: [7, 5.6, 4.6],
   kinkInches: 0.22,
 } as const;
 

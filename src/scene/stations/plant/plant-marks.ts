@@ -3,6 +3,8 @@ import { chanceOf, spread } from '../../cloth/chance.ts';
 import { type CottonKind, flowerMarks, squareMarks } from '../../cloth/flower.ts';
 import { leafMarks } from '../../cloth/leaf.ts';
 import { patch } from '../../cloth/patch.ts';
+import { seedLeafShape } from '../../cloth/piece-shapes.ts';
+import { place } from '../../cloth/point.ts';
 import { taperedStrip } from '../../cloth/tapered-strip.ts';
 import { type DisplayList, group, type Mark, type Point } from '../../display-list.ts';
 import type { LaidNode, LaidSite } from './plant-layout.ts';
@@ -10,15 +12,16 @@ import { type SiteState, siteOn } from './plant-sample.ts';
 
 /** Sizes on the page, inches from the middle to the edge. Fruit is drawn a fifth over size, so that it can be counted. */
 const SIZES = {
-  mainLeaf: 2.5,
-  branchLeaf: 1.55,
+  mainLeaf: 2.7,
+  branchLeaf: 1.9,
   square: 0.8,
-  flower: 1.75,
-  greenBoll: 1.15,
-  openBoll: 1.55,
+  flower: 2.1,
+  greenBoll: 1.35,
+  openBoll: 1.95,
   /** A boll is full size about three weeks after the flower (memory: UGA Bulletin 1252). */
   bollDays: 21,
   squareDays: 21,
+  seedLeavesUntilNode: 9,
 } as const;
 
 export interface PlantLook {
@@ -48,6 +51,7 @@ export function plantMarks(nodes: readonly LaidNode[], look: PlantLook): Display
       fruit[state.kind].push(...fruitMarks(`fruit/${node.number}/${laid.site.position}`, laid, state, node.side, look));
     }
   return [
+    group('seedLeaves', seedLeaves(nodes, look)),
     group(
       'leaves',
       nodes.flatMap((laid) => mainLeaf(laid, look)),
@@ -73,11 +77,11 @@ function mainLeaf({ node, at, leaf }: LaidNode, look: PlantLook): Mark[] {
   const chance = chanceOf(name);
   const outwards = node.side;
   const lift = (node.branch === 'fruiting' ? 1.02 : 0.42) + spread(chance, 0.14);
-  const reach = look.pxPerInch * leaf * (node.branch === 'fruiting' ? 2.7 : 2.5);
+  const reach = look.pxPerInch * leaf * (node.branch === 'fruiting' ? 3.2 : 3.4);
   const joint: Point = [at[0] + outwards * Math.cos(lift) * reach, at[1] - Math.sin(lift) * reach];
   const size = SIZES.mainLeaf * look.pxPerInch * (0.25 + 0.75 * leaf) * (0.92 + 0.16 * chance());
   return [
-    petiole(name, at, joint, Math.max(1.4, look.pxPerInch * 0.18)),
+    petiole(name, at, joint, Math.max(1.4, look.pxPerInch * 0.14)),
     ...leafMarks(
       name,
       { x: joint[0], y: joint[1], size, wide: 1, turn: outwards * (1.02 - 0.3 * lift) + spread(chance, 0.2) },
@@ -105,6 +109,30 @@ function branchLeaf({ node }: LaidNode, { site, at, leaf }: LaidSite, look: Plan
   ];
 }
 
+/** The pair of seed leaves, opposite each other below the first node; they have dropped by the time the plant blooms. */
+function seedLeaves(nodes: readonly LaidNode[], look: PlantLook): Mark[] {
+  if (nodes.length >= SIZES.seedLeavesUntilNode) return [];
+  const top = nodes[0]?.at ?? [look.foot[0], look.foot[1] - 1.6 * look.pxPerInch];
+  const joint: Point = [(look.foot[0] + top[0]) / 2, look.foot[1] + (top[1] - look.foot[1]) * 0.62];
+  return [-1, 1].flatMap((side): Mark[] => {
+    const tip: Point = [joint[0] + side * 0.62 * look.pxPerInch, joint[1] - 0.3 * look.pxPerInch];
+    const outline = place(
+      seedLeafShape.map(([x, y]): Point => [x, y - 0.24]),
+      { x: tip[0], y: tip[1], size: look.pxPerInch * 0.82, turn: side * 0.45 },
+    );
+    return [
+      petiole(`seedLeaf${side}`, joint, tip, Math.max(1.4, look.pxPerInch * 0.1)),
+      patch(`seedLeaf${side}`, outline, 'leafGreen', {
+        shadow: 2.6,
+        seam: look.pxPerInch > 20 ? 5 : 0,
+        thread: 'youngGreen',
+        grain: null,
+        scissors: { miss: 0.6 },
+      }),
+    ];
+  });
+}
+
 const petiole = (name: string, from: Point, to: Point, width: number): Mark =>
   patch(`${name}/petiole`, taperedStrip([from, to], width * 1.2, width * 0.8), 'leafGreen', {
     shadow: 0,
@@ -114,8 +142,8 @@ const petiole = (name: string, from: Point, to: Point, width: number): Mark =>
   });
 
 function stemMark(nodes: readonly LaidNode[], look: PlantLook): Mark {
-  const top = Math.max(2, look.pxPerInch * 0.2);
-  const bottom = Math.max(3, look.pxPerInch * (0.26 + 0.022 * nodes.length));
+  const top = Math.max(2, look.pxPerInch * 0.13);
+  const bottom = Math.max(3, look.pxPerInch * (0.14 + 0.032 * nodes.length));
   const path = [look.foot, ...nodes.map((node) => node.at)];
   return patch('stem', taperedStrip(path, bottom, top), 'walnut', {
     shadow: 1.2,

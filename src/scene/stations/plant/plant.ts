@@ -30,7 +30,8 @@ export interface PlantLabels {
   /** Ticks for the height rule: inches above the soil, and what to write there; a tick without words is short. */
   readonly heightTicks: readonly { readonly inches: number; readonly text?: string }[];
   readonly node: (number: number) => string;
-  readonly cutBoll?: string;
+  /** Caption of the cut boll, with the number of seeds drawn. */
+  readonly cutBoll?: (seeds: number) => string;
 }
 
 /** Heights the rule can show, inches: the picture steps back as the plant grows. */
@@ -67,11 +68,11 @@ export function plantScene(scene: PlantScene): DisplayList {
     soilWaterFraction: scene.soilWaterFraction,
   };
   const marks: Mark[] = [
-    patch('field/backing', rectangle(box.x, box.y, box.width, box.height), 'indigo', {
+    patch('field/backing', rectangle(box.x, box.y, box.width, box.height), 'fadedPale', {
       shadow: 4,
       seam: 0,
       grain: null,
-      scissors: { miss: 1 },
+      scissors: 'asDrawn',
     }),
     ...skyMarks(ground),
     ...rowsMarks(ground),
@@ -85,40 +86,53 @@ export function plantScene(scene: PlantScene): DisplayList {
   return marks;
 }
 
+/** The height rule is a tailor's tape that hangs beside the plant, from the top of the picture to the soil. */
 function heightRule(scene: PlantScene, box: Box, soilY: number, pxPerInch: number, view: number): Mark[] {
   const ticks: RulerTick[] = scene.labels.heightTicks
-    .filter((tick) => tick.inches <= view)
+    .filter((tick) => tick.inches <= view - 0.5)
     .map(({ inches, text }) => (text === undefined ? { at: inches * pxPerInch } : { at: inches * pxPerInch, text }));
-  const x = box.x + (box.width > 500 ? 64 : 46);
-  return chalkRule([x, soilY], view * pxPerInch - 2, ticks, {
-    direction: 'up',
-    ink: 'ink',
-    size: box.width > 500 ? 15 : 13,
-  });
+  const roomy = box.width > 500;
+  const wide = roomy ? 66 : 50;
+  const x = box.x + (roomy ? 18 : 6);
+  const tape = rectangle(x, box.y - 1, wide, soilY - box.y + 9);
+  return [
+    patch('height/tape', tape, 'muslin', {
+      shadow: 2.6,
+      seam: 0,
+      grain: null,
+      scissors: { miss: 0.8, snip: 120, bow: 0.002 },
+    }),
+    ...chalkRule([x + wide - 12, soilY], view * pxPerInch - 2, ticks, {
+      direction: 'up',
+      ink: 'ink',
+      size: roomy ? 15 : 12.5,
+    }),
+  ];
 }
 
-/** Names every fifth node at the edge of the picture, with a chalk line across to it. */
+/** Names every fifth node on a tag beside the plant, with a chalk line across to it. */
 function nodeNames(nodes: readonly LaidNode[], scene: PlantScene, box: Box, wide: boolean): Mark[] {
   const size = wide ? 15 : 13;
-  const right = box.x + box.width - (wide ? 84 : 8);
+  const left = box.x + box.width * (wide ? 0.76 : 0.84);
   const stitches: Stitch[] = [];
-  const words: Mark[] = [];
+  const tags: Mark[] = [];
   for (const { node, at } of nodes) {
     if (node.number % NODES_NAMED !== 0 && node.number !== 1) continue;
-    for (let x = at[0] + 8; x < right - (wide ? 6 : 52); x += 11)
-      stitches.push([x, at[1], Math.min(x + 6, right), at[1]]);
-    words.push({
-      kind: 'text',
-      text: scene.labels.node(node.number),
-      x: right,
-      y: at[1] + size * 0.32,
-      size,
-      ink: 'ink',
-      anchor: wide ? 'start' : 'end',
-      italic: true,
-    });
+    const text = scene.labels.node(node.number);
+    const width = text.length * size * 0.5 + 12;
+    const x = Math.min(left, box.x + box.width - width - 2);
+    for (let from = at[0] + 8; from < x - 4; from += 11) stitches.push([from, at[1], Math.min(from + 6, x), at[1]]);
+    tags.push(
+      patch(`tag/${node.number}`, rectangle(x, at[1] - size * 0.72, width, size * 1.44), 'muslin', {
+        shadow: 1.2,
+        seam: 0,
+        grain: null,
+        scissors: { miss: 1 },
+      }),
+      { kind: 'text', text, x: x + width / 2, y: at[1] + size * 0.3, size, ink: 'ink', anchor: 'middle', italic: true },
+    );
   }
-  return [{ kind: 'stitches', stitches, ink: 'chalk', width: 1.1, flat: true }, ...words];
+  return [{ kind: 'stitches', stitches, ink: 'chalk', width: 1.1, flat: true }, ...tags];
 }
 
 function insetMarks(scene: PlantScene, cut: Parameters<typeof insetBoll>[0], box: Box): Mark[] {
@@ -132,7 +146,7 @@ function insetMarks(scene: PlantScene, cut: Parameters<typeof insetBoll>[0], box
   if (scene.labels.cutBoll)
     marks.push({
       kind: 'text',
-      text: scene.labels.cutBoll,
+      text: scene.labels.cutBoll(cut.site.seeds),
       x: x + side / 2,
       y: y + side - 16,
       size: 15,
