@@ -1,0 +1,54 @@
+import { type Lot, partMasses, waterForMoisture } from '../lot.ts';
+import { poundsFromKilograms } from '../units.ts';
+import { cropFibre } from './crop-fibre.ts';
+import { pickingFacts } from './facts.ts';
+import type { FieldCrop } from './field-season.ts';
+import type { Growing } from './growing.ts';
+import type { PickedCohort } from './picked-cotton.ts';
+import { leafRemaining, weatherLoss } from './weathering.ts';
+
+/** The lot of a field from air-dry lint and seed, kg. */
+function grownLot(lintKg: number, seedKg: number, fibre: Lot['fibre']): Lot {
+  const share = (percent: { readonly value: number }) => percent.value / 100;
+  const { lintMoisturePercent, seedMoisturePercent, trashMoisturePercent, motesPercent } = pickingFacts;
+  const lint = lintKg * (1 - share(lintMoisturePercent));
+  const seed = seedKg * (1 - share(seedMoisturePercent));
+  const motes = (lintKg + seedKg) * share(motesPercent) * (1 - share(trashMoisturePercent));
+  return {
+    dryKg: partMasses({ lint, seed, motes }),
+    waterKg: {
+      lint: waterForMoisture(lint, share(lintMoisturePercent)),
+      seed: waterForMoisture(seed, share(seedMoisturePercent)),
+      trash: waterForMoisture(motes, share(trashMoisturePercent)),
+    },
+    fibre,
+  };
+}
+
+/** The crop of a field that was picked. */
+export function fieldCrop(growing: Growing, cohorts: readonly PickedCohort[], openPercentAtHarvest: number): FieldCrop {
+  const { variety, plan, plantsPerAcre, pickDays, aidDay, frostDay } = growing;
+  let lintG = 0;
+  let seedG = 0;
+  let lost = 0;
+  let rain = 0;
+  let daysOpen = 0;
+  for (const cohort of cohorts) {
+    lintG += cohort.lintG;
+    seedG += cohort.seedG;
+    lost += cohort.lintG * weatherLoss(cohort.rainInches);
+    rain += cohort.lintG * cohort.rainInches;
+    daysOpen += cohort.lintG * (cohort.pickDay - cohort.openDay);
+  }
+  const kgPerGram = (plantsPerAcre * plan.acres) / 1000;
+  const first = pickDays[0]!;
+  return {
+    grown: grownLot(lintG * kgPerGram, seedG * kgPerGram, cropFibre(cohorts, variety)),
+    weatheredFraction: lost / lintG,
+    openPercentAtHarvest,
+    leafRemaining: leafRemaining(aidDay >= 0 ? first - aidDay : null, frostDay >= 0 ? first - frostDay : null),
+    rainAfterOpeningInches: rain / lintG,
+    daysOpenMean: daysOpen / lintG,
+    lintLbPerAcre: poundsFromKilograms((lintG * plantsPerAcre) / 1000),
+  };
+}

@@ -1,0 +1,66 @@
+import type { Fact } from '../fact.ts';
+import { assumption, derived, memory, published } from './mark.ts';
+
+const fao56 = 'FAO Irrigation and Drainage Paper 56';
+const sammis = 'Sammis et al. 1985, Trans. ASAE 28:773, New Mexico State Univ. cotton irrigation page';
+
+/** Water of the field. */
+export const waterFacts = {
+  solarConstant: memory(0.082, 'MJ/m²/min', null, `${fao56}, equation 21`),
+  hargreavesFactor: published(
+    0.0023,
+    '1/°C^1.5',
+    null,
+    'Hargreaves; kalamatapremiumoliveoil.com prints the form and constants',
+  ),
+  hargreavesOffsetC: published(17.8, '°C', null, 'Hargreaves; same print'),
+  mmPerMegajoule: memory(0.408, 'mm m²/MJ', null, `${fao56}: inverse of the latent heat of water`),
+  gddUpperC: published(30, '°C', null, sammis),
+  gddLowerC: published(12.5, '°C', null, sammis),
+  kc0: published(4.24e-4, 'ratio', null, sammis),
+  kc1: published(1.2e-3, '1/°C-day', null, sammis),
+  kc2: published(4.62e-7, '1/°C-day²', null, sammis),
+  kc3: published(-5.77e-10, '1/°C-day³', null, sammis),
+  kcPeakGdd: derived(1100, '°C-day', null, 'where the polynomial is highest, 1.11'),
+  kcEndGdd: derived(1900, '°C-day', null, 'the polynomial turns negative near here'),
+  kcAfterEnd: assumption(
+    0.4,
+    'ratio',
+    [0.3, 0.7],
+    `a drying canopy; ${fao56} prints 0.5-0.7 for the end of the season`,
+  ),
+  kcLeast: assumption(0.2, 'ratio', [0.15, 0.35], 'bare, mostly dry soil'),
+  depletionFraction: memory(0.65, 'fraction', [0.5, 0.75], `${fao56}, table 22`),
+  irrigationMm: assumption(25, 'mm', [20, 40], 'one watering, about an inch'),
+} as const satisfies Record<string, Fact>;
+
+/** The weather generator. */
+export const generatorFacts = {
+  leastRainInches: published(0.01, 'inch', null, 'SWAT+ theory 1:3.1.2: floor on a wet day'),
+  wetDayShift: published(0.5, 'fraction', null, 'SWAT+ theory 1:3.4: wet and dry days apart by half the range'),
+  spreadKept: derived(
+    0.85,
+    'ratio',
+    [0.8, 0.95],
+    'the spread of highs that leaves the total unchanged beside the wet-day shift',
+  ),
+  leastRangeF: assumption(1, '°F', [0.5, 2], 'a low is held this far below its high'),
+} as const satisfies Record<string, Fact>;
+
+/**
+ * How today's departures carry over from yesterday's, and the fresh noise, for highs and lows.
+ * Richardson & Wright 1984 (USDA ARS-8), without the third row, which is for sunshine.
+ */
+export const residualMatrices = {
+  carry: [
+    [0.567, 0.086],
+    [0.253, 0.504],
+  ],
+  noise: [
+    [0.781, 0],
+    [0.328, 0.637],
+  ],
+  unit: 'ratio',
+  source: 'Richardson & Wright 1984 (USDA ARS-8), as quoted in public code',
+  mark: 'published',
+} as const;
