@@ -3,7 +3,7 @@ import { fill } from './fill.ts';
 import type { Formats } from './formats.ts';
 import type { Messages } from './messages/en.ts';
 
-const decimalsOf = (value: number): number => (Number.isInteger(value) ? 0 : 3);
+const decimalsOf = (value: number): number => [0, 1, 2].find((n) => Number.isInteger(value * 10 ** n)) ?? 3;
 
 function allowed(rule: Rule, messages: Messages, formats: Formats): string {
   const { problems } = messages;
@@ -14,11 +14,14 @@ function allowed(rule: Rule, messages: Messages, formats: Formats): string {
       return problems.expected[rule.expected] ?? rule.expected;
     case 'range': {
       const unit = problems.units[rule.unit] ?? rule.unit;
-      return fill(unit ? problems.rangeUnit : problems.range, {
+      const range = fill(unit ? problems.rangeUnit : problems.range, {
         low: formats.number(rule.low, decimalsOf(rule.low)),
         high: formats.number(rule.high, decimalsOf(rule.high)),
         unit,
       });
+      return rule.step
+        ? range + fill(problems.steps, { step: formats.number(rule.step, decimalsOf(rule.step)) })
+        : range;
     }
   }
 }

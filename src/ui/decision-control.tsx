@@ -79,6 +79,7 @@ export function DecisionControl(props: DecisionControlProps) {
           marks: formats.monthStarts
             .filter((day) => day >= decision.low && day <= decision.high)
             .map((day) => ({ at: day, label: formats.monthShort(day) })),
+          smallMarkEvery: 7,
         }
       : {};
   return (

@@ -12,23 +12,29 @@ export interface FibreArrayProps {
 
 /** Fibers below half an inch are called short. */
 const shortBelowMm = MM_PER_INCH / 2;
-const height = 232;
-const edge = { top: 40, right: 76, bottom: 18, left: 44 };
+const height = 216;
+const edge = { top: 26, right: 66, bottom: 12, left: 44 };
 const firstWidth = 400;
+/** Threads closer than this run together, so a narrow pad lays out fewer fibers and says how many. */
+const leastPitchPx = 3;
 /** A scissor-sharp lean for each thread, the same on every drawing. */
 const leanPx = (index: number): number => ((index * 7919) % 13) / 13 - 0.5;
 
+const thinned = (lengths: readonly number[], every: number): readonly number[] =>
+  every <= 1 ? lengths : lengths.filter((_, index) => index % every === Math.floor(every / 2));
+
 /** The hand sorter's pad: fibers side by side, longest first, at true width on screen. */
-export function FibreArray({ lengthsMm, beforeMm, upperHalfMeanMm, upperHalfMeanBeforeMm }: FibreArrayProps) {
+export function FibreArray({ lengthsMm: all, beforeMm, upperHalfMeanMm, upperHalfMeanBeforeMm }: FibreArrayProps) {
   const { messages, formats, unitSystem } = useWords();
   const { fibre: words } = messages;
   const [pad, width] = useWidth<HTMLDivElement>(firstWidth);
-  const longest = Math.max(lengthsMm[0] ?? 0, beforeMm?.[0] ?? 0, upperHalfMeanMm, shortBelowMm);
+  const longest = Math.max(all[0] ?? 0, beforeMm?.[0] ?? 0, upperHalfMeanMm, shortBelowMm);
   const spacing = unitSystem === 'us' ? MM_PER_INCH / 4 : 10;
   const top = Math.ceil(longest / spacing) * spacing;
   const y = (mm: number) => height - edge.bottom - (mm / top) * (height - edge.top - edge.bottom);
   const right = Math.max(edge.left + 80, width - edge.right);
   const x = (index: number, count: number) => edge.left + 6 + ((index + 0.5) / count) * (right - edge.left - 10);
+  const lengthsMm = thinned(all, Math.ceil((all.length * leastPitchPx) / (right - edge.left - 10)));
   const threads = (short: boolean) =>
     lengthsMm
       .map((mm, index) => ({ mm, index }))
@@ -74,7 +80,7 @@ export function FibreArray({ lengthsMm, beforeMm, upperHalfMeanMm, upperHalfMean
                 ) : null}
               </g>
             ))}
-            <text x={4} y={20} class="pad-unit">
+            <text x={edge.left - 12} y={y(top) - 10} text-anchor="end">
               {unitSystem === 'us' ? messages.units.inches.sign : messages.units.millimetres.sign}
             </text>
           </g>

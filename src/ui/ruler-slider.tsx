@@ -18,6 +18,8 @@ export interface RulerSliderProps {
   readonly published?: { readonly low: number; readonly high: number };
   /** Great marks of its own, such as the first days of months; else the ruler chooses. */
   readonly marks?: readonly { readonly at: number; readonly label: string }[];
+  /** Distance of the small marks, where great marks are given. */
+  readonly smallMarkEvery?: number;
   readonly disabled?: boolean;
 }
 
@@ -34,7 +36,7 @@ export function RulerSlider(props: RulerSliderProps) {
   const { label, help, value, low, high, step, quantityOf, onChange, published, disabled = false } = props;
   const { messages } = useWords();
   const id = useId();
-  const ticks = rulerTicks(low, high, step);
+  const ticks = rulerTicks(low, high, step, props.smallMarkEvery);
   const marks = props.marks ?? ticks.great.map((at) => ({ at, label: short(quantityOf(at).number) }));
   const now = quantityOf(value);
   const move = (by: number) => {

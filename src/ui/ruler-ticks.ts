@@ -13,8 +13,9 @@ const between = (low: number, high: number, spacing: number): number[] => {
 /**
  * Marks for a ruler from low to high whose value moves by a step. Great marks stand at 1, 2 or 5 times a power of ten (never
  * closer than a step), at most six of them; small marks split them by five, four or two, as far as steps allow.
+ * @param smallEvery distance of the small marks, counted from the low end; else they split the great ones
  */
-export function rulerTicks(low: number, high: number, step: number): RulerTicks {
+export function rulerTicks(low: number, high: number, step: number, smallEvery?: number): RulerTicks {
   const span = high - low;
   const least = Math.max(step, span / 5);
   const power = 10 ** Math.floor(Math.log10(least));
@@ -27,5 +28,9 @@ export function rulerTicks(low: number, high: number, step: number): RulerTicks 
     Math.ceil(least / step) * step;
   const steps = Math.round(spacing / step);
   const split = [5, 4, 2].find((n) => steps % n === 0) ?? (steps <= 8 ? steps : 1);
-  return { small: between(low, high, spacing / split), great: between(low, high, spacing) };
+  const small =
+    smallEvery === undefined
+      ? between(low, high, spacing / split)
+      : between(0, high - low, smallEvery).map((from) => low + from);
+  return { small, great: between(low, high, spacing) };
 }

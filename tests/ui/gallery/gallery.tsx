@@ -1,18 +1,29 @@
 import { render } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { fill } from '../../../src/language/fill.ts';
 import type { Language } from '../../../src/language/language.ts';
 import { localeOf } from '../../../src/language/language.ts';
 import { loadMessages } from '../../../src/language/load-messages.ts';
 import { en, type Messages } from '../../../src/language/messages/en.ts';
-import { makeWords, WordsContext } from '../../../src/language/words.ts';
+import { makeWords, useWords, WordsContext } from '../../../src/language/words.ts';
 import { type Decision, decisionTable } from '../../../src/model/decisions.ts';
 import { closingErrorRelative } from '../../../src/model/ledger.ts';
 import type { StationId } from '../../../src/model/station.ts';
+import { ChoiceRow } from '../../../src/ui/choice-row.tsx';
 import { CountTable } from '../../../src/ui/count-table.tsx';
 import { DecisionControl } from '../../../src/ui/decision-control.tsx';
+import { Doors } from '../../../src/ui/doors.tsx';
+import { ErrorBoundary } from '../../../src/ui/error-boundary.tsx';
 import { FibreCard } from '../../../src/ui/fibre-card.tsx';
+import { FilePicker } from '../../../src/ui/file-picker.tsx';
+import { LanguageUnitsBar } from '../../../src/ui/language-units-bar.tsx';
 import { LedgerTable } from '../../../src/ui/ledger-table.tsx';
+import { Navigation } from '../../../src/ui/navigation.tsx';
 import { PatchButton } from '../../../src/ui/patch-button.tsx';
+import { ProblemList } from '../../../src/ui/problem-list.tsx';
+import { Ribbon, type RibbonSpeed } from '../../../src/ui/ribbon.tsx';
+import { SewistLine } from '../../../src/ui/sewist-line.tsx';
+import { Twin } from '../../../src/ui/twin.tsx';
 import '../../../src/style/style.css';
 import './gallery.css';
 import { sampleCounts, sampleLedger, sampleLengths, sampleReadings } from './sample-lot.ts';
@@ -55,11 +66,53 @@ function Decisions({ station }: { station: StationId }) {
   );
 }
 
+function Time() {
+  const { messages, formats } = useWords();
+  const [now, setNow] = useState(188);
+  const [playing, setPlaying] = useState(false);
+  const [speed, setSpeed] = useState<RibbonSpeed>('byWeek');
+  const { events, day } = messages.scenes.ribbon;
+  const event = (name: keyof typeof events, at: number) => ({ at, label: events[name], dateText: formats.day(at) });
+  return (
+    <Ribbon
+      start={115}
+      end={310}
+      now={now}
+      nowText={fill(day, { day: String(now - 114), date: formats.day(now) })}
+      ticks={formats.monthStarts
+        .filter((at) => at >= 115 && at <= 305)
+        .map((at) => ({ at, label: formats.monthShort(at) }))}
+      events={[event('firstSquare', 160), event('firstFlower', 185), event('cutOut', 215), event('harvest', 300)]}
+      playing={playing}
+      speed={speed}
+      onScrub={setNow}
+      onPlay={() => setPlaying(true)}
+      onPause={() => setPlaying(false)}
+      onStep={() => setNow(now + 1)}
+      onSpeed={setSpeed}
+    />
+  );
+}
+
+function Fault(): never {
+  throw new Error('a part that breaks, for looking at');
+}
+
 function Gallery({ messages }: { messages: Messages }) {
   const words = makeWords(language, unitSystem, messages);
   const { stations, navigation, ledger, accounts } = messages;
   return (
     <WordsContext.Provider value={words}>
+      <header class="choices">
+        <Navigation
+          pages={['season', 'bench', 'trace', 'lessons', 'teach', 'sources']}
+          current="season"
+          hrefOf={(page) => `#/${page}`}
+        />
+        <LanguageUnitsBar theme="day" onLanguage={() => {}} onUnitSystem={() => {}} onTheme={() => {}} />
+      </header>
+      <Doors hrefOf={(door) => `#/${door}`} />
+      <Time />
       <h1>{stations.ginning.name}</h1>
       <p>{stations.ginning.instruction}</p>
       <div class="tables">
@@ -94,6 +147,41 @@ function Gallery({ messages }: { messages: Messages }) {
         <Decisions station="ginning" />
         <Decisions station="planting" />
         <Decisions station="boll" />
+      </div>
+      <div class="tables">
+        <SewistLine station="ginning" />
+        <ChoiceRow
+          label={messages.decisions.ginning.lintCleaners.label}
+          options={[0, 1, 2, 3].map((value) => ({ value, label: String(value) }))}
+          value={1}
+          onChoose={() => {}}
+          basted
+        />
+        <FilePicker
+          label={messages.problems.weather.choose}
+          help={messages.problems.weather.help}
+          accept=".csv"
+          onText={() => {}}
+          onFail={() => {}}
+        />
+        <ProblemList
+          problems={[
+            {
+              field: 'decisions.planting.rowInches',
+              value: '400',
+              rule: { kind: 'range', low: 15, high: 40, step: 1, unit: 'inches' },
+            },
+            { field: 'era', value: 'roman', rule: { kind: 'choice', options: ['present', 'thirties'] } },
+          ]}
+        />
+        <ErrorBoundary>
+          <Fault />
+        </ErrorBoundary>
+        <Twin
+          name={stations.ginning.name}
+          see={<p>{messages.scenes.widthIsMass}</p>}
+          change={<p>{messages.scenes.none}</p>}
+        />
       </div>
       <div class="choices">
         <PatchButton onPress={() => {}} ink="madder" primary>

@@ -63,8 +63,8 @@ export const sampleCounts: readonly CountLedger[] = [
   },
 ];
 
-const inBoll = gaussianByMass(27.5, 5.2);
-const ginned = breakAtRandom(inBoll, 0.012);
+const inBoll = gaussianByMass(27.5, 0.22);
+const ginned = breakAtRandom(inBoll, 0.006);
 const count = 120;
 export const sampleLengths = { before: lengthArrayMm(inBoll, count), after: lengthArrayMm(ginned, count) };
 export const sampleReadings: { before: FibreReading; after: FibreReading } = {

@@ -54,4 +54,5 @@ export const common = {
     sewn: 'chosen and counted',
   },
   inventedFarm: 'Invented farm',
+  atYourTable: 'At your table',
 };

@@ -4,6 +4,7 @@ export const problems = {
   line: '{field}: {value} is not allowed. Allowed: {allowed}.',
   range: '{low} to {high}',
   rangeUnit: '{low} to {high} {unit}',
+  steps: ', in steps of {step}',
   nothing: 'nothing',
   address: 'Part of the address was not understood and was left out.',
   /** What the checks ask for, keyed by the words they use. */

@@ -56,4 +56,5 @@ export const common: typeof english = {
     sewn: 'elegido y contado',
   },
   inventedFarm: 'Granja inventada',
+  atYourTable: 'En la mesa de costura',
 };

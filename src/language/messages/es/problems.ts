@@ -6,6 +6,7 @@ export const problems: typeof english = {
   line: '{field}: {value} no se permite. Se permite: {allowed}.',
   range: '{low} a {high}',
   rangeUnit: '{low} a {high} {unit}',
+  steps: ', de {step} en {step}',
   nothing: 'nada',
   address: 'Una parte de la dirección no se entendió y se dejó fuera.',
   expected: {
