@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest';
+import { problemLine } from '../../../src/model/problem.ts';
+import { projectIds } from '../../../src/model/trace/projects.ts';
+import { type ChainAverages, type TraceRequest, traceProject } from '../../../src/model/trace/trace-project.ts';
+
+const trace = (request: TraceRequest, averages?: Partial<ChainAverages>) => {
+  const result = traceProject(request, averages);
+  if (!result.ok) throw new Error(problemLine(result.problems[0]!));
+  return result.value;
+};
+
+test.each(projectIds)('%s can be traced', (project) => {
+  const { lintKg, clothKg, battingKg, bolls } = trace({ project });
+  expect(lintKg).toBeGreaterThan(clothKg + battingKg);
+  expect(bolls).toBeGreaterThan(50);
+});
+
+test('own yardage is its area and weight', () => {
+  const own = trace({ yards: 3, widthInches: 44, ouncesPerSquareYard: 4.3 });
+  expect(own.clothSquareYards).toBeCloseTo((3 * 36 * 44) / 1296, 12);
+  expect(own.clothKg).toBeCloseTo((own.clothSquareYards * 4.3 * 0.45359237) / 16, 12);
+  expect(own).toMatchObject({ project: null, battingKg: 0, backingYards: null });
+});
+
+test('batting is lint that is never spun', () => {
+  const quilt = trace({ project: 'twin-quilt' });
+  expect(quilt.lintKg).toBeCloseTo(quilt.yarnKg / 0.9 + quilt.battingKg / 0.9, 12);
+});
+
+describe('the way back answers to the chain', () => {
+  const base = trace({ project: 'twin-quilt' });
+  test.each<[string, Partial<ChainAverages>]>([
+    ['more waste in the mill', { yarnRealisation: 0.7 }],
+    ['more lost in finishing', { finishingYield: 0.9 }],
+    ['lower turnout', { ginTurnout: 0.3 }],
+    ['smaller bolls', { bollGrams: 3 }],
+  ])('%s: more bolls', (_name, averages) => {
+    expect(trace({ project: 'twin-quilt' }, averages).bolls).toBeGreaterThan(base.bolls);
+  });
+  test('fewer bolls a plant: more field, the same bolls', () => {
+    const sparse = trace({ project: 'twin-quilt' }, { bollsPerPlant: 3 });
+    expect(sparse.squareMetres).toBeCloseTo(2 * base.squareMetres, 9);
+    expect(sparse.bolls).toBe(base.bolls);
+  });
+});
+
+describe('bad requests are named', () => {
+  test('an unknown project, with those there are', () => {
+    const result = traceProject({ project: 'tent' });
+    expect(result).toMatchObject({ ok: false, problems: [{ field: 'project', value: 'tent' }] });
+    if (!result.ok) expect(problemLine(result.problems[0]!)).toContain('twin-quilt');
+  });
+  test('every number out of its limits', () => {
+    const result = traceProject({ yards: 0, widthInches: Number.NaN, ouncesPerSquareYard: 41 });
+    expect(result.ok).toBe(false);
+    if (!result.ok) {
+      expect(result.problems.map(({ field }) => field)).toEqual(['yards', 'widthInches', 'ouncesPerSquareYard']);
+    }
+  });
+});

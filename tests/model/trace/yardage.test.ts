@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { backingYards, roundUpYards, squareYards, yardsAtWidth } from '../../../src/model/trace/yardage.ts';
+
+test('a yard square', () => {
+  expect(squareYards(36, 36)).toBe(1);
+});
+test('rounds up to a quarter, and leaves a whole quarter alone', () => {
+  expect(roundUpYards(4.01)).toBe(4.25);
+  expect(roundUpYards(4.25)).toBe(4.25);
+});
+test('one strip suffices for a narrow back', () => {
+  expect(backingYards(42, 54)).toBe(1.5);
+});
+test('strips run the way that takes less cloth', () => {
+  expect(backingYards(84, 126)).toBe(backingYards(126, 84));
+});
+test('the same cloth there and back', () => {
+  expect(yardsAtWidth(yardsAtWidth(3, 44, 60), 60, 44)).toBeCloseTo(3, 12);
+});
