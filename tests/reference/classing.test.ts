@@ -10,6 +10,7 @@ import { micronaireClass, strengthWord, uniformityWord } from '../../src/model/c
 import { bandPoints, extraneousPoints, gradePoints } from '../../src/model/classing/differences.ts';
 import { shortFibreIndex, spinningConsistencyIndex } from '../../src/model/classing/fibre-indices.ts';
 import { leafGrade, trashAreaOfReading, trashReading } from '../../src/model/classing/leaf.ts';
+import type { MarketId } from '../../src/model/classing/market.ts';
 import { markets } from '../../src/model/classing/markets.ts';
 import { pointsOfUsd, settleSeed, storageUsd } from '../../src/model/classing/payments.ts';
 import { priceOfCrop, realUsd } from '../../src/model/classing/prices.ts';
@@ -277,14 +278,14 @@ describe('bale value', () => {
     const perPound = (baleValueUsd(1129, 50, 152) - 581.8) / 1129;
     expect(Math.abs(perPound * 100)).toBeLessThan(0.1);
   });
-  test.each([
+  test.each<[MarketId, string, number, number, number, string]>([
     ['sanJoaquin', '21', 2, 37, 1540, 'San Joaquin Valley, 28 March 2024'],
     ['sanJoaquin', '42', 3, 34, -450, 'San Joaquin Valley, 28 March 2024'],
     ['eastTexas', '31', 3, 36, 725, 'East and South Texas, 13 March 2025'],
     ['eastTexas', '41', 5, 28, -900, 'East and South Texas, 13 March 2025'],
     ['southeast', '61', 2, 33, -700, 'Southeast, 26 May 2023'],
     ['southeast', '32', 4, 38, -50, 'Southeast, 26 May 2023'],
-  ] as const)('%s %s-%i-%i is %i points — AMS spot quotations, %s', (id, colour, leaf, staple, points) => {
+  ])('%s %s-%i-%i is %i points — AMS spot quotations, %s', (id, colour, leaf, staple, points) => {
     expect(gradePoints(markets[id], colour, leaf, staple)).toEqual({ points, filled: [] });
   });
   test('plastic takes 40 c and uniformity 84 adds 0.9 c — AMS spot quotations, San Joaquin Valley, 28 March 2024', () => {
@@ -399,10 +400,10 @@ const [farms, balesPerFarm] = long ? [100, 20] : [40, 5];
 describe(`a crop of ${farms * balesPerFarm} upland bales; farms differ by assumption`, () => {
   const bales = crop(farms, balesPerFarm, upland);
   const channel = (key: keyof InstrumentReading) => bales.map(({ reading }) => reading[key]);
-  test.each([
+  test.each<[keyof InstrumentReading, number, number, string]>([
     ['micronaire', 0.26, 0.57, 'AMS MP_CN103, MP_CN109 season distributions 2009 to 2018'],
     ['uniformityPercent', 1.1, 1.5, 'AMS MP_CN103 4 Feb 2010: 1.2 to 1.4 fitted to partial distributions, +/- .1'],
-  ] as const)('SD of %s lies in %f to %f — %s', (key, low, high) => {
+  ])('SD of %s lies in %f to %f — %s', (key, low, high) => {
     const sd = standardDeviation(channel(key));
     expect(sd).toBeGreaterThan(low);
     expect(sd).toBeLessThan(high);
