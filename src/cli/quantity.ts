@@ -1,14 +1,15 @@
-import { asNe, asNm, asTex, MM_PER_INCH, type Tex, texFromNe, texFromNm } from '../model/units.ts';
-import { badInput } from './input-error.ts';
+import { parseYarnNumber, type YarnNumber } from '../model/mill/yarn-number.ts';
+import { GSM_PER_OUNCE_PER_SQUARE_YARD, KG_PER_POUND, MM_PER_INCH } from '../model/units.ts';
+import { badInput, problemsError } from './input-error.ts';
 
 /** A unit an option takes: its spellings, and how many of the option's own unit one of it is. */
 export type UnitTable = Readonly<Record<string, number>>;
 
 export const inchUnits: UnitTable = { in: 1, '"': 1, mm: 1 / MM_PER_INCH, cm: 10 / MM_PER_INCH, yd: 36 };
-export const poundUnits: UnitTable = { lb: 1, kg: 1 / 0.45359237, oz: 1 / 16 };
+export const poundUnits: UnitTable = { lb: 1, kg: 1 / KG_PER_POUND, oz: 1 / 16 };
 export const perInchUnits: UnitTable = { '/in': 1, '/cm': MM_PER_INCH / 10 };
 export const yardUnits: UnitTable = { yd: 1, m: 1 / 0.9144 };
-export const clothWeightUnits: UnitTable = { 'oz/yd2': 1, gsm: 1 / 33.905747, 'g/m2': 1 / 33.905747 };
+export const clothWeightUnits: UnitTable = { 'oz/yd2': 1, gsm: 1 / GSM_PER_OUNCE_PER_SQUARE_YARD, 'g/m2': 1 / GSM_PER_OUNCE_PER_SQUARE_YARD };
 export const noUnits: UnitTable = {};
 export const percentUnits: UnitTable = { '%': 1 };
 export const strengthUnits: UnitTable = { 'g/tex': 1, 'cN/tex': 1 / 0.980665 };
@@ -47,24 +48,12 @@ export function readInteger(option: string, text: string, low: number, high: num
   return value;
 }
 
-/** A yarn as given: its resultant tex, and how many singles are plied in it. */
-export interface GivenYarn {
-  readonly tex: Tex;
-  readonly plies: number;
-}
-
 /**
- * Reads a yarn number: 30Ne (or bare 30), 40/2Ne, 19.7tex, 20x2tex, 50Nm, 50/2Nm. Indirect counts are divided by their
- * plies, direct ones multiplied.
+ * Reads a yarn number such as 30Ne, 40/2Ne, 19.7tex or 50Nm; bare numbers are Ne.
+ * @throws InputError naming the option, the value and what is allowed
  */
-export function readYarn(option: string, text: string): GivenYarn {
-  const match = /^\s*(\d+(?:\.\d+)?)(?:([/x])(\d))?\s*(Ne|Nm|tex)?\s*$/i.exec(text);
-  const unit = match?.[4]?.toLowerCase() ?? 'ne';
-  const number = match ? Number(match[1]) : Number.NaN;
-  const plies = match?.[3] ? Number(match[3]) : 1;
-  const single = unit === 'ne' ? texFromNe(asNe(number)) : unit === 'nm' ? texFromNm(asNm(number)) : asTex(number);
-  if (!match || plies < 1 || !(single >= 2 && single <= 1000)) {
-    throw badInput(`--${option}`, text, 'a yarn of 2 to 1000 tex a single: 30Ne, 40/2Ne, 19.7tex, 20x2tex or 50Nm');
-  }
-  return { tex: asTex(single * plies), plies };
+export function readYarn(option: string, text: string): YarnNumber {
+  const parsed = parseYarnNumber(text, `--${option}`);
+  if (!parsed.ok) throw problemsError(parsed.problems);
+  return parsed.value;
 }

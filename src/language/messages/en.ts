@@ -7,6 +7,7 @@ import { fibre } from './en/fibre.ts';
 import { cautions, limits, marks } from './en/marks.ts';
 import { navigation } from './en/navigation.ts';
 import { problems } from './en/problems.ts';
+import { readings } from './en/readings.ts';
 import { scenes } from './en/scenes.ts';
 import { stations } from './en/stations.ts';
 import { units } from './en/units.ts';
@@ -24,6 +25,7 @@ export const en = {
   ledger,
   fibre,
   cloth,
+  readings,
   scenes,
   verdicts,
   marks,

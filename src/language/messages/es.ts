@@ -8,6 +8,7 @@ import { fibre } from './es/fibre.ts';
 import { cautions, limits, marks } from './es/marks.ts';
 import { navigation } from './es/navigation.ts';
 import { problems } from './es/problems.ts';
+import { readings } from './es/readings.ts';
 import { scenes } from './es/scenes.ts';
 import { stations } from './es/stations.ts';
 import { units } from './es/units.ts';
@@ -25,6 +26,7 @@ export const es: Messages = {
   ledger,
   fibre,
   cloth,
+  readings,
   scenes,
   verdicts,
   marks,

@@ -1,0 +1,95 @@
+import { createActor, fromCallback } from 'xstate';
+import { runSeason } from '../../model/chain.ts';
+import type { WeatherYear } from '../../model/field/weather.ts';
+import type { Scenario } from '../../model/scenario.ts';
+import type { Season } from '../../model/season.ts';
+import { type StationId, stationIds } from '../../model/station.ts';
+import { stationSpan } from '../../model/timeline.ts';
+import { judgeSeason } from '../../statechart/judge-season.ts';
+import { createRunner } from '../../statechart/runner.ts';
+import type { SavedRun } from '../../statechart/saved-run.ts';
+import { type RunnerCommand, seasonMachine } from '../../statechart/season-machine.ts';
+
+/** Seasons kept at hand: enough to step back and forth between a few choices without computing again. */
+const seasonsKept = 12;
+
+/** Real weather the visitor opened, and its file's name. */
+export interface OpenedWeather {
+  readonly name: string;
+  readonly year: WeatherYear;
+  readonly notes: readonly string[];
+}
+
+/** One visit's season: the statechart, its runner, and the computed season of the decisions in force. */
+export function openSession(run: SavedRun, station: StationId) {
+  let weather: OpenedWeather | null = null;
+  const kept = new Map<string, Season>();
+
+  const seasonOf = (scenario: Scenario, seed: number): Season => {
+    const key = JSON.stringify([scenario, seed]);
+    const known = kept.get(key);
+    if (known) return known;
+    const season = runSeason(scenario, seed, weather?.year ?? null);
+    kept.set(key, season);
+    if (kept.size > seasonsKept) kept.delete(kept.keys().next().value!);
+    return season;
+  };
+
+  const runner = createRunner({
+    clock: {
+      now: () => performance.now(),
+      request: (callback) => requestAnimationFrame(callback),
+      cancel: (handle) => cancelAnimationFrame(handle),
+    },
+    stepsOf: (scenario, seed, id) => stationSpan(seasonOf(scenario, seed), id).steps,
+    onEnd: () => actor.send({ type: 'STATION_ENDED' }),
+  });
+  const machine = seasonMachine.provide({
+    actors: {
+      runner: fromCallback<RunnerCommand>(({ receive }) => {
+        receive((command) => runner.command(command as RunnerCommand));
+        return runner.stop;
+      }),
+    },
+  });
+  const actor = createActor(machine, {
+    input: {
+      judge: (scenario, seed, id) => judgeSeason(seasonOf(scenario, seed), id),
+      scenario: run.scenario,
+      seed: run.seed,
+    },
+  });
+  actor.subscribe({ error: (error) => reportError(error) });
+  actor.start();
+
+  /** A link to a later station passes the ones before it, as far as the season allows. */
+  const goTowards = (id: StationId) => {
+    for (let passed = 0; passed < stationIds.length; passed++) {
+      const { context } = actor.getSnapshot();
+      if (context.refusal || stationIds.indexOf(id) <= context.sewn) break;
+      actor.send({ type: 'GO_TO', station: stationIds[context.sewn]! });
+      actor.send({ type: 'SEW_IN' });
+    }
+    actor.send({ type: 'GO_TO', station: id });
+  };
+  goTowards(station);
+
+  return {
+    actor,
+    runner,
+    seasonOf,
+    goTowards,
+    weather: () => weather,
+    /** Puts real weather under the season, or the generated year back with null, and starts over. */
+    setWeather(opened: OpenedWeather | null) {
+      weather = opened;
+      kept.clear();
+      actor.send({ type: 'START_OVER' });
+    },
+    close() {
+      actor.stop();
+      runner.stop();
+    },
+  };
+}
+export type Session = ReturnType<typeof openSession>;
