@@ -46,9 +46,13 @@ export function fieldCrop(growing: Growing, cohorts: readonly PickedCohort[], op
     grown: grownLot(lintG * kgPerGram, seedG * kgPerGram, cropFibre(cohorts, variety)),
     weatheredFraction: lost / lintG,
     openPercentAtHarvest,
-    leafRemaining: leafRemaining(aidDay >= 0 ? first - aidDay : null, frostDay >= 0 ? first - frostDay : null),
+    leafRemaining: leafRemaining(daysSince(aidDay, first), daysSince(frostDay, first)),
     rainAfterOpeningInches: rain / lintG,
     daysOpenMean: daysOpen / lintG,
     lintLbPerAcre: poundsFromKilograms((lintG * plantsPerAcre) / 1000),
   };
 }
+
+/** Days from an event to the picking; null when it did not come before it. */
+const daysSince = (event: number, picked: number): number | null =>
+  event >= 0 && event <= picked ? picked - event : null;
