@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { dry, dryerEquilibrium, dryingMoisture, dryingRatePerSecond, heatBreakagePerMm } from '../../../src/model/gin/dryer.ts';
+import {
+  dry,
+  dryerEquilibrium,
+  dryingMoisture,
+  dryingRatePerSecond,
+  heatBreakagePerMm,
+} from '../../../src/model/gin/dryer.ts';
 import { moistureFraction, totalWaterKg } from '../../../src/model/lot.ts';
 import { delivered } from './hand-made-lot.ts';
 
