@@ -1,3 +1,5 @@
+import type { PluralForms } from '../../fill.ts';
+
 /** Names for what each station reports, beside those of the field, the gin, the bale, the yarn and the cloth. */
 export const readings = {
   heading: 'What it came to',
@@ -54,4 +56,6 @@ export const readings = {
   link: 'Copy the link to this season',
   seedNumber: 'Season number',
   reseed: 'Another season',
+  node: 'node {number}',
+  seedsInBoll: { one: '{n} seed in this boll', other: '{n} seeds in this boll' } as PluralForms,
 };

@@ -55,4 +55,10 @@ export const readings: typeof english = {
   link: 'Copiar el enlace de esta temporada',
   seedNumber: 'Número de temporada',
   reseed: 'Otra temporada',
+  node: 'nudo {number}',
+  seedsInBoll: {
+    one: '{n} semilla en esta bellota',
+    many: '{n} de semillas en esta bellota',
+    other: '{n} semillas en esta bellota',
+  },
 };
