@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest';
+import { settle } from '../../../src/model/classing/payments.ts';
+import { priceOfCrop, realUsd } from '../../../src/model/classing/prices.ts';
+import { kilogramsFromPounds } from '../../../src/model/units.ts';
+
+const usd = (paid: ReturnType<typeof settle>, item: string) => paid.lines.find((line) => line.item === item)?.usd;
+
+describe('a 1937 crop of two bales', () => {
+  const paid = settle({
+    era: 'thirties',
+    bales: [
+      { netLb: 480, valueUsd: 40.37, priceYear: 1937 },
+      { netLb: 480, valueUsd: 40.37, priceYear: 1937 },
+    ],
+    seedKg: kilogramsFromPounds(1800),
+    storageMonths: 0,
+    handPickedSeedCottonKg: kilogramsFromPounds(2700),
+  });
+  test('seed at $19.50 a ton pays $17.55 (Walsh 1944) and covers the gin', () => {
+    expect(usd(paid, 'seed')).toBeCloseTo(17.55, 6);
+    expect(paid.seedAndGin.seedPaysGin).toBe(true);
+  });
+  test('pickers get at most a dollar a hundredweight', () => {
+    expect(usd(paid, 'picking')).toBeLessThan(0);
+    expect(usd(paid, 'picking')).toBeGreaterThanOrEqual(-27);
+  });
+  test('no class fee, and one year for all', () => {
+    expect(usd(paid, 'classing')).toBeUndefined();
+    expect(paid.mixedYears).toBe(false);
+  });
+});
+
+describe('a present crop', () => {
+  const sale = {
+    era: 'present',
+    bales: [{ netLb: 480, valueUsd: 400, priceYear: 2023 }],
+    seedKg: kilogramsFromPounds(672),
+    storageMonths: 6,
+    handPickedSeedCottonKg: null,
+  } as const;
+  test('says that its prices come from several years', () => {
+    expect(settle(sale).mixedYears).toBe(true);
+    expect(settle(sale).years).toEqual([1994, 2005, 2011, 2013, 2023]);
+  });
+  test('charges one class fee and six months of storage', () => {
+    expect(usd(settle(sale), 'classing')).toBe(-2.2);
+    expect(usd(settle(sale), 'storage')).toBeCloseTo(-15.66, 9);
+  });
+  test('no seed leaves no break-even price, and the gin asks for its charge', () => {
+    const { seedAndGin } = settle({ ...sale, seedKg: 0 });
+    expect(seedAndGin).toMatchObject({ breakEvenUsdPerTon: null, seedPaysGin: false });
+  });
+  test('hand picking has no rate of today', () => {
+    expect(usd(settle({ ...sale, handPickedSeedCottonKg: 500 }), 'picking')).toBeUndefined();
+  });
+});
+
+test('prices outside the tables are not made up', () => {
+  expect(priceOfCrop(1950)).toBeNull();
+  expect(realUsd(10, 1850, 2024)).toBeNull();
+  expect(realUsd(10, 1931, 2030)).toBeNull();
+});
+test('between listed years consumer prices run straight', () => {
+  // 1936 13.9 and 1940 14.0: 1938 is 13.95.
+  expect(realUsd(13.95, 1938, 2024)).toBeCloseTo(313.7, 6);
+});
+test('prices say whether they were read or remembered', () => {
+  expect([priceOfCrop(1937)!.mark, priceOfCrop(2021)!.mark]).toEqual(['published', 'memory']);
+});
