@@ -45,5 +45,7 @@ export default defineConfig({
     environment: 'node',
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx', 'tests/**/*.test.mjs'],
     exclude: ['tests/browser/**'],
+    // Some tests start processes of their own; beside the others on two cores that takes a while.
+    testTimeout: 30_000,
   },
 });
