@@ -50,7 +50,8 @@ interface Psychrolib {
   GetVapPresFromRelHum(celsius: number, humidity: number): number;
   GetRelHumFromVapPres(celsius: number, pascal: number): number;
 }
-const psychrolib = createRequire(import.meta.url)('psychrolib') as Psychrolib;
+const require = createRequire(import.meta.url);
+const psychrolib = require('psychrolib') as Psychrolib;
 
 const picked = delivered({ method: 'spindle', foreignMatter: 0.08, lintShare: 0.425 });
 const stripped = delivered({ method: 'stripper', foreignMatter: 0.38, lintShare: 0.425 });

@@ -11,7 +11,7 @@ import type { MachineStep } from './machine-step.ts';
 import { lintMoisturePercent, moistenLint } from './moisten.ts';
 import { fullStrokeDensity, meganewtons, pressForceLb, universalDensity } from './press-force.ts';
 
-export interface Bale {
+interface Bale {
   /** Running number, from 1. */
   readonly number: number;
   readonly netKg: number;
@@ -23,7 +23,7 @@ export interface Bale {
   readonly mark: string | null;
 }
 
-export type PressWarning = 'baleTooDamp' | 'oddWeight';
+type PressWarning = 'baleTooDamp' | 'oddWeight';
 
 export interface PressingOutcome {
   readonly lot: Lot;

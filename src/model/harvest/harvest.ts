@@ -34,12 +34,7 @@ export interface StandingCrop {
 }
 
 /** Things worth a sentence. */
-export type HarvestNote =
-  | 'leafyPlant'
-  | 'poorCropForMachine'
-  | 'tooWetToStore'
-  | 'spindlesWetCotton'
-  | 'fieldCleanerUsed';
+type HarvestNote = 'leafyPlant' | 'poorCropForMachine' | 'tooWetToStore' | 'spindlesWetCotton' | 'fieldCleanerUsed';
 
 export interface HarvestOutcome {
   readonly lot: Lot;

@@ -11,7 +11,7 @@ import { groupDryKg, type Lot, partMasses, waterForMoisture } from '../../../src
 import { openStream } from '../../../src/model/random.ts';
 
 /** Four cottons as they come off the seed by hand: centre of the peak, its spread, breaks on the seed, breaking tendency. */
-export const cottons = {
+const cottons = {
   short: { centreMm: 27.7, spread: 0.16, breaksPerMm: 0.015, breakTendency: 1 },
   medium: { centreMm: 30.7, spread: 0.16, breaksPerMm: 0.0087, breakTendency: 1 },
   long: { centreMm: 32.7, spread: 0.16, breaksPerMm: 0.0028, breakTendency: 1 },
