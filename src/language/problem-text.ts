@@ -2,6 +2,7 @@ import type { Problem, Rule } from '../model/problem.ts';
 import { fill } from './fill.ts';
 import type { Formats } from './formats.ts';
 import type { Messages } from './messages/en.ts';
+import { phrase } from './phrase.ts';
 
 const decimalsOf = (value: number): number => [0, 1, 2].find((n) => Number.isInteger(value * 10 ** n)) ?? 3;
 
@@ -11,7 +12,7 @@ function allowed(rule: Rule, messages: Messages, formats: Formats): string {
     case 'choice':
       return formats.either(rule.options);
     case 'type':
-      return problems.expected[rule.expected] ?? rule.expected;
+      return phrase(rule.expected, problems.phrases);
     case 'range': {
       const unit = problems.units[rule.unit] ?? rule.unit;
       const range = fill(unit ? problems.rangeUnit : problems.range, {
@@ -30,6 +31,6 @@ function allowed(rule: Rule, messages: Messages, formats: Formats): string {
 export const problemText = (problem: Problem, messages: Messages, formats: Formats): string =>
   fill(messages.problems.line, {
     field: problem.field,
-    value: problem.value === 'nothing' ? messages.problems.nothing : problem.value,
+    value: problem.value === 'nothing' ? messages.problems.nothing : phrase(problem.value, messages.problems.phrases),
     allowed: allowed(problem.rule, messages, formats),
   });

@@ -42,6 +42,17 @@ export const fibre = {
     veryHigh: 'very high',
   },
   lengthWords: { short: 'short', medium: 'medium', long: 'long', extraLong: 'extra long' },
+  places: {
+    boll: 'In the boll',
+    harvest: 'After harvest',
+    seedCottonCleaning: 'After cleaning',
+    stand: 'After the stand',
+    lintCleaner1: 'After lint cleaner 1',
+    lintCleaner2: 'After lint cleaner 2',
+    lintCleaner3: 'After lint cleaner 3',
+    card: 'After the card',
+    comber: 'After the comber',
+  },
   handGinned: 'Ginned by hand, as it hung in the boll',
   instrumentToday: 'What an instrument would say today',
 };

@@ -7,12 +7,30 @@ export const problems = {
   steps: ', in steps of {step}',
   nothing: 'nothing',
   address: 'Part of the address was not understood and was left out.',
-  /** What the checks ask for, keyed by the words they use. */
-  expected: {
+  /** Phrases that the readers and checks write in English, with names in braces for what varies. The first that fits is used. */
+  phrases: {
     'true or false': 'true or false',
     'small letters, digits and hyphens, at most 40': 'small letters, digits and hyphens, at most 40',
     'nothing (unknown field)': 'nothing: this field is not known',
     'text within its length': 'text within its length',
+    'a header with DATE, TMAX, TMIN, PRCP': 'a header with DATE, TMAX, TMIN, PRCP',
+    'a number': 'a number',
+    'a date as YYYY-MM-DD': 'a date as YYYY-MM-DD',
+    'each date once': 'each date once',
+    'one line for each day': 'one line for each day',
+    'at most TMAX ({max})': 'at most TMAX ({max})',
+    'every day of {year}, at most {days} missing': 'every day of {year}, at most {days} missing',
+    'missing {dates} and {n} more': 'missing {dates} and {n} more',
+    'missing {dates}': 'missing {dates}',
+    'latitude {latitude} (as asked)': 'latitude {latitude} (as asked)',
+    'latitude {latitude} (from the LATITUDE column)': 'latitude {latitude} (from the LATITUDE column)',
+    'latitude {latitude} (none given, so the middle of the cotton belt)':
+      'latitude {latitude} (none given, so the middle of the cotton belt)',
+    'units taken as °F and inches (a high above 60)': 'units taken as °F and inches (a high above 60)',
+    'units taken as °C and mm (no high above 60)': 'units taken as °C and mm (no high above 60)',
+    'filled from the days beside: {dates} (taken as dry)': 'filled from the days beside: {dates} (taken as dry)',
+    'years in the record: {years}; used: {year}': 'years in the record: {years}; used: {year}',
+    '29 February left out': '29 February left out',
     string: 'text',
     number: 'a number',
     boolean: 'true or false',

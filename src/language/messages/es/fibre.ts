@@ -44,6 +44,17 @@ export const fibre: typeof english = {
     veryHigh: 'muy alta',
   },
   lengthWords: { short: 'corta', medium: 'media', long: 'larga', extraLong: 'extralarga' },
+  places: {
+    boll: 'En la bellota',
+    harvest: 'Después de la cosecha',
+    seedCottonCleaning: 'Después de la limpieza',
+    stand: 'Después de la unidad de despepite',
+    lintCleaner1: 'Después del limpiador de fibra 1',
+    lintCleaner2: 'Después del limpiador de fibra 2',
+    lintCleaner3: 'Después del limpiador de fibra 3',
+    card: 'Después de la carda',
+    comber: 'Después de la peinadora',
+  },
   handGinned: 'Despepitado a mano, como colgaba en la bellota',
   instrumentToday: 'Lo que diría hoy un instrumento',
 };

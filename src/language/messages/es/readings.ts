@@ -2,7 +2,7 @@ import type { readings as english } from '../en/readings.ts';
 
 export const readings: typeof english = {
   heading: 'Lo que resultó',
-  changedHeading: 'Lo que cambió tu elección',
+  changedHeading: 'Lo que cambió esta elección',
   emerged: 'Brotaron las plantas',
   firstSquare: 'Primer cuadro',
   stand: 'Plantas por acre',

@@ -38,7 +38,7 @@ export const stations: typeof english = {
   },
   pressing: {
     name: 'Prensado',
-    instruction: 'Fija el peso de la paca y la humedad que se le devuelve.',
+    instruction: 'Fija el peso de la paca y la humedad devuelta.',
     atTheTable: 'Una paca da fibra para unas 765 camisas de vestir, según una lista; otras difieren.',
   },
   classing: {
