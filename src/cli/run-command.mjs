@@ -14,7 +14,8 @@ export function runCommand(command, args, extraEnv = {}) {
     const child = spawn(command, args, {
       cwd: root,
       stdio: ['ignore', 'pipe', 'pipe'],
-      env: { ...process.env, ...extraEnv },
+      // What is kept is shown later, in a log as well as in a terminal.
+      env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0', ...extraEnv },
     });
     const keep = (chunk) => {
       output += chunk;

@@ -33,7 +33,10 @@ function sizeBudget() {
 function stepsOf({ env, tools }) {
   const tsc = modulePath('typescript', 'bin', 'tsc');
   return [
-    ['lint', () => commandCheck(modulePath('@biomejs', 'biome', 'bin', 'biome'), 'ci', '--error-on-warnings')],
+    [
+      'lint',
+      () => commandCheck(modulePath('@biomejs', 'biome', 'bin', 'biome'), 'ci', '--error-on-warnings', '--colors=off'),
+    ],
     ['types of the app', () => commandCheck(tsc, '-p', join(root, 'tsconfig.json'))],
     ['types of the model alone', () => commandCheck(tsc, '-p', join(root, 'src', 'model', 'tsconfig.json'))],
     ['unused code', () => commandCheck(modulePath('knip', 'bin', 'knip.js'), '--no-progress')],
@@ -54,7 +57,9 @@ function stepsOf({ env, tools }) {
 /** Runs one step and tells about it in one line, with the reason below it when it failed. */
 async function runStep([name, work]) {
   const begin = performance.now();
-  const result = await work().catch((error) => check(false, error.stack));
+  const result = await Promise.resolve()
+    .then(work)
+    .catch((error) => check(false, error.stack));
   const seconds = ((performance.now() - begin) / 1000).toFixed(1);
   const count = result.passed + result.failed > 1 ? `: ${result.passed} of ${result.passed + result.failed} tests` : '';
   console.log(
