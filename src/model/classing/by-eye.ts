@@ -8,6 +8,7 @@ import { thirtiesMoney } from './money-facts.ts';
 import { priceOfCrop } from './prices.ts';
 import type { InstrumentReading } from './reading.ts';
 import { type StapleByEye, stapleByEye } from './staple-by-eye.ts';
+import { lintRd } from './trash-area.ts';
 
 /** A bale graded by eye and hand, as in the 1930s. */
 export interface EyeGrade extends Colour {
@@ -30,7 +31,7 @@ export function eyeGrade(code: string, leaf: number): Colour {
 }
 
 /**
- * Grades one bale by eye: the classer sees the true bale and misjudges the pull a little.
+ * Grades one bale by eye: the classer judges the colour of the lint apart from its leaf, and misjudges the pull a little.
  * @param truth the bale's true values
  * @param quartilePerLength hand-array upper quartile length over upper half mean length in this cotton
  */
@@ -38,7 +39,7 @@ export function gradeByEye(truth: InstrumentReading, quartilePerLength: number, 
   const leaf = leafGrade('upland', truth.trashAreaPercent);
   const pulledIn = truth.lengthIn * quartilePerLength + office.classerEyeIn.value * random.normal();
   return {
-    ...eyeGrade(uplandColour(truth.reflectanceRd, truth.yellownessB), leaf),
+    ...eyeGrade(uplandColour(lintRd(truth.reflectanceRd, truth.trashAreaPercent), truth.yellownessB), leaf),
     leaf,
     staple: stapleByEye(pulledIn),
   };

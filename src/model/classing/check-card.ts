@@ -14,6 +14,9 @@ export const cardLimits = {
   netLb: { low: 200, high: 700, unit: 'lb' },
 } as const;
 
+/** Pima's leaf grades end one earlier: 7 is below leaf grade. */
+const belowPimaLeaf = 7;
+
 /** A card whose leaf is a grade, as it is typed. */
 export type TypedCard = Omit<ClassCard, 'leaf' | 'extraneous'> & { readonly leaf: number };
 
@@ -21,7 +24,8 @@ export type TypedCard = Omit<ClassCard, 'leaf' | 'extraneous'> & { readonly leaf
 export function checkCard(card: TypedCard): Checked<TypedCard> {
   const problems: Problem[] = [];
   for (const field of Object.keys(cardLimits) as (keyof typeof cardLimits)[]) {
-    const { low, high, unit } = cardLimits[field];
+    const { low, unit } = cardLimits[field];
+    const high = field === 'leaf' && card.kind === 'pima' ? belowPimaLeaf : cardLimits[field].high;
     const value = card[field];
     if (!(value >= low && value <= high) || (field === 'leaf' && !Number.isInteger(value))) {
       problems.push({

@@ -83,7 +83,8 @@ export function marketPrice(
     points,
     premiumPoints,
     baseCentsPerLb: base,
-    priceCentsPerLb: base + premiumPoints / 100,
+    // Points are hundredths of a cent, so the price ends there too.
+    priceCentsPerLb: Math.round(base * 100 + premiumPoints) / 100,
     valueUsd: baleValueUsd(card.netLb, base, premiumPoints),
     priceYear: market.year,
     basis: 'market',

@@ -37,7 +37,7 @@ const ourPima =
 
 /** Lowest brightness of Pima colour grades 1 to 5; darker is 6. */
 export const pimaColourSteps: FactTable<number> = {
-  rows: [70, 65.5, 61.5, 57.5, 53.5],
+  rows: [69.2, 65.2, 61.2, 57.2, 53.2],
   unit: 'Rd',
   source: ourPima,
   mark: 'assumption',

@@ -264,10 +264,10 @@ export const leafEdges = {
     note: 'Arkansas 2012: gives mean leaf 3.9 from the published trash distribution against 4.1 reported',
   },
   pima: {
-    rows: [0.7, 1.25, 1.7, 2.2, 2.8, 3.5],
+    rows: [0.55, 0.97, 1.3, 1.7, 2.2, 2.7],
     unit: '% area, upper edge of leaf grades 1 to 6; above the last: 7, below leaf grade',
     source:
-      'chosen: roller-ginned lint carries more leaf for a grade; a mean of 0.9 % area gives the leaf 1, 2, 3 shares 26, 61, 9 % of 2018-19 (AMS MP_CN104)',
+      'chosen: roller-ginned lint carries more leaf for a grade; a mean of 0.7 % area gives the leaf 1, 2, 3 shares 26, 61, 9 % of 2018-19 (AMS MP_CN104)',
     mark: 'assumption',
   },
 } as const satisfies Record<string, FactTable<number>>;

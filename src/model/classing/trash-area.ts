@@ -14,6 +14,10 @@ export function trashAreaPercent(lot: Pick<Lot, 'dryKg'>): number {
   return ((100 * coverKg) / total) * trashCover.areaPerMass.value;
 }
 
+/** Rd of the lint itself, between the trash: what a classer's eye judges. */
+export const lintRd = (readingRd: number, trashArea: number): number =>
+  readingRd + trashCover.rdPerPercentArea.value * trashArea;
+
 /** Rd that the instrument sees: trash on the surface darkens the reading of the lint. */
 export const darkenedRd = (lintRd: number, trashArea: number): number =>
   lintRd - trashCover.rdPerPercentArea.value * trashArea;

@@ -22,6 +22,7 @@ test.each([
   ['lengthIn', { lengthIn: 28.4 }, '0.5 to 1.8'],
   ['micronaire', { micronaire: Number.NaN }, '2 to 7'],
   ['leaf', { leaf: 3.5 }, '1 to 8'],
+  ['leaf', { kind: 'pima' as const, leaf: 8 }, '1 to 7'],
   ['market', { market: 'moon' as never }, 'southeast, sanJoaquin, eastTexas, westTexas'],
   ['kind', { kind: 'wool' as never }, 'upland, pima'],
 ])('a wrong %s is named with what is allowed', (field, change, allowed) => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { darkenedRd, trashAreaPercent } from '../../../src/model/classing/trash-area.ts';
+import { darkenedRd, lintRd, trashAreaPercent } from '../../../src/model/classing/trash-area.ts';
 import { fibreOf, lintLot, trashLb } from './lots.ts';
 
 test('no lint, no trash area', () => {
@@ -11,4 +11,7 @@ test('lint cleaners brighten the reading by about 0.5 and 0.25 Rd beyond the fir
   );
   expect(rd[1]! - rd[0]!).toBeCloseTo(0.52, 1);
   expect(rd[2]! - rd[1]!).toBeCloseTo(0.24, 1);
+});
+test('the lint between the trash is as bright as before', () => {
+  expect(lintRd(darkenedRd(77, 0.4), 0.4)).toBeCloseTo(77, 12);
 });
