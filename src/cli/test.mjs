@@ -1,4 +1,4 @@
-import { rmSync } from 'node:fs';
+import { existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildSite, siteFolder } from './build-site.mjs';
 import { root } from './project-root.mjs';
@@ -9,6 +9,7 @@ import { checkSize } from './size-budget.mjs';
 import { ensureTestTools } from './test-tools.mjs';
 import { runVitest } from './vitest-step.mjs';
 
+const chunkList = join(buildFolder, 'chunks.json');
 const modulePath = (...parts) => join(root, 'node_modules', ...parts);
 
 /** One check from a command: passed when it exits with 0. */
@@ -25,7 +26,8 @@ async function build() {
 }
 
 function sizeBudget() {
-  const { summary, problems } = checkSize(siteFolder, join(buildFolder, 'chunks.json'));
+  if (!existsSync(chunkList)) return check(false, 'there is no build to measure');
+  const { summary, problems } = checkSize(siteFolder, chunkList);
   return check(problems.length === 0, problems.join('\n'), summary);
 }
 

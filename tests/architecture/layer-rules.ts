@@ -1,5 +1,8 @@
 import { loadedWith, type Module } from './module-graph.ts';
 
+/** Files of the model's own folder that stand above the links: what folds a season, and what reads one. All others are core. */
+const chainFiles: readonly string[] = ['chain.ts', 'season.ts', 'timeline.ts'];
+
 const links = ['field', 'harvest', 'module', 'gin', 'classing', 'mill', 'cloth'];
 
 /** What a layer may reach: other layers, and packages. */
@@ -45,9 +48,8 @@ export function layerOf(path: string): string | undefined {
   const [top, first, second] = path.split('/');
   if (top !== 'src' || first === undefined || second === undefined) return undefined;
   if (first !== 'model') return first in layers ? first : undefined;
-  // Files of the model's own folder are core, but for the chain that stands above the links.
   const folder = path.split('/').length > 3 ? second : undefined;
-  if (folder === undefined) return /^chain\b/.test(second) ? 'chain' : 'core';
+  if (folder === undefined) return chainFiles.includes(second) ? 'chain' : 'core';
   if (folder === 'length') return 'core';
   if (folder === 'trace' || folder === 'chain') return folder;
   return links.includes(folder) ? `link:${folder}` : undefined;
