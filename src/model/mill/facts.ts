@@ -118,6 +118,20 @@ export const strengthFacts = {
   ringUseHigh: { value: 0.65, unit: 'fraction', source: rieterTenacity, mark: 'published' },
   rotorUseLow: { value: 0.45, unit: 'fraction', source: rieterTenacity, mark: 'published' },
   rotorUseHigh: { value: 0.55, unit: 'fraction', source: rieterTenacity, mark: 'published' },
+  ringUse: {
+    value: 0.54,
+    unit: 'fraction',
+    range: [0.5, 0.65],
+    source: 'carded yarn of medium staple, low in the published band so that combing has room',
+    mark: 'assumption',
+  },
+  rotorUse: {
+    value: 0.47,
+    unit: 'fraction',
+    range: [0.45, 0.55],
+    source: 'rotor yarn 10 to 20 % weaker than ring (Rieter encyclopaedia, "Count-related yarn tenacity")',
+    mark: 'derived',
+  },
   usePerInch: {
     value: 0.15,
     unit: '1/in',
@@ -128,15 +142,15 @@ export const strengthFacts = {
   useReferenceInches: {
     value: 1.1,
     unit: 'in',
-    source: 'medium staple sits at the middle of the band',
+    source: 'staple at which the slope is zero',
     mark: 'assumption',
   },
-  useOfCombing: {
-    value: 0.02,
-    unit: 'fraction',
-    range: [0, 0.05],
-    source: 'combing strengthens; size ours',
-    mark: 'assumption',
+  gainPerNoilPoint: {
+    value: 0.01,
+    unit: '1/% noil',
+    range: [0.005, 0.012],
+    source: 'mill norms: each 1 % more noil about +1 % lea strength (scribd 108105499)',
+    mark: 'published',
   },
   usePerFibre: {
     value: 0.0003,

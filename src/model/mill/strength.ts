@@ -2,31 +2,37 @@ import { TEX_TIMES_NE } from '../units.ts';
 import { type SpinningSystem, strengthFacts } from './facts.ts';
 
 /**
- * Share of the fibre's strength that the yarn uses: inside the published band of its system, higher for longer staple,
- * for combed lint and for more fibres in the section.
+ * Share of the fibre's strength that the yarn uses: inside the published band of its system, higher for longer staple, for
+ * more fibres in the section and for more noil combed out.
  */
-function strengthUse(system: SpinningSystem, upperHalfMeanInches: number, fibres: number): number {
+function strengthUse(system: SpinningSystem, upperHalfMeanInches: number, fibres: number, noilPercent: number): number {
   const facts = strengthFacts;
-  const [low, high] =
+  const [low, usual, high] =
     system === 'rotor'
-      ? [facts.rotorUseLow.value, facts.rotorUseHigh.value]
-      : [facts.ringUseLow.value, facts.ringUseHigh.value];
+      ? [facts.rotorUseLow.value, facts.rotorUse.value, facts.rotorUseHigh.value]
+      : [facts.ringUseLow.value, facts.ringUse.value, facts.ringUseHigh.value];
   const use =
-    (low + high) / 2 +
+    usual +
     facts.usePerInch.value * (upperHalfMeanInches - facts.useReferenceInches.value) +
-    facts.usePerFibre.value * (fibres - facts.useReferenceFibres.value) +
-    (system === 'ringCombed' ? facts.useOfCombing.value : 0);
-  return Math.min(high, Math.max(low, use));
+    facts.usePerFibre.value * (fibres - facts.useReferenceFibres.value);
+  const combing = system === 'ringCombed' ? 1 + facts.gainPerNoilPoint.value * noilPercent : 1;
+  return Math.min(high, Math.max(low, use * combing));
 }
 
-/** Single-yarn tenacity, cN/tex, from the fibre's bundle strength in g/tex. */
+/**
+ * Single-yarn tenacity, cN/tex, from the fibre's bundle strength in g/tex.
+ * @param noilPercent taken out by the comber, 0 where there is none
+ */
 export const yarnTenacityCnPerTex = (
   system: SpinningSystem,
   strengthGPerTex: number,
   upperHalfMeanInches: number,
   fibres: number,
+  noilPercent: number,
 ): number =>
-  strengthGPerTex * strengthFacts.centinewtonsPerGram.value * strengthUse(system, upperHalfMeanInches, fibres);
+  strengthGPerTex *
+  strengthFacts.centinewtonsPerGram.value *
+  strengthUse(system, upperHalfMeanInches, fibres, noilPercent);
 
 /**
  * Count-strength product: Ne x the breaking load of a lea in pounds. The count drops out, since a lea of any count holds

@@ -51,7 +51,7 @@ export function describeYarn(
   const multiplier = twistMultiplier(use, upperHalfMeanInches, system);
   const cvPercent = yarnVariationPercent(system, fibres, shortFibrePercent(carded.lengths, 'weight'), noilPercent);
   const limitCvPercent = limitVariationPercent(fibres);
-  const tenacity = yarnTenacityCnPerTex(system, drawn.strengthGPerTex, upperHalfMeanInches, fibres);
+  const tenacity = yarnTenacityCnPerTex(system, drawn.strengthGPerTex, upperHalfMeanInches, fibres, noilPercent);
   const meanFibreLengthMm = meanLengthMm(drawn.lengths, 'number');
   return {
     ne: countNe,
