@@ -65,7 +65,7 @@ export const baleValueUsd = (netLb: number, baseCentsPerLb: number, points: numb
   Math.round(netLb * (baseCentsPerLb + points / 100)) / 100;
 
 /** Prices an upland bale by a market's differences. */
-export function marketPrice(
+function marketPrice(
   card: Omit<ClassCard, 'leaf' | 'kind'>,
   grade: { readonly color: string; readonly leaf: number; readonly staple32nds: number },
 ): BalePrice {

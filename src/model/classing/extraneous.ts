@@ -3,7 +3,7 @@ import type { Random } from '../random.ts';
 import { extraneousChance } from './facts.ts';
 
 /** Extraneous matter is the one call still made by hand. */
-export const extraneousKinds = ['bark', 'grass', 'prep', 'plastic', 'other'] as const;
+const extraneousKinds = ['bark', 'grass', 'prep', 'plastic', 'other'] as const;
 export type ExtraneousKind = (typeof extraneousKinds)[number];
 /** A call: the kind, and light (1) or heavy (2). */
 export interface ExtraneousCall {

@@ -16,7 +16,7 @@ export type Fill =
   | 'noLeafAxis'; // the market's table has no leaf axis
 
 /** Points for some colours and a span of leaf grades, one for each quoted staple; null where the source was not read. */
-export interface GradeRow {
+interface GradeRow {
   readonly colours: readonly string[];
   readonly leaf: readonly [from: number, to: number];
   readonly points: readonly (number | null)[];

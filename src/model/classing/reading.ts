@@ -16,7 +16,7 @@ export interface InstrumentReading {
 }
 
 /** Channels that module averaging shares out; colour, trash and extraneous matter stay each bale's own. */
-export const averagedChannels = ['lengthIn', 'uniformityPercent', 'strengthGPerTex', 'micronaire'] as const;
+const averagedChannels = ['lengthIn', 'uniformityPercent', 'strengthGPerTex', 'micronaire'] as const;
 
 /** Six correlated normal draws and one for trash: how a module or a bale departs from the lot, in standard deviations. */
 export interface Departure {

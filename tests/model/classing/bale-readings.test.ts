@@ -2,8 +2,7 @@ import { mean, sampleCorrelation, standardDeviation } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import { readBales } from '../../../src/model/classing/bale-readings.ts';
 import { oneTestSd, spread } from '../../../src/model/classing/facts.ts';
-import { drawDeparture, type InstrumentReading } from '../../../src/model/classing/reading.ts';
-import { openStream } from '../../../src/model/random.ts';
+import type { InstrumentReading } from '../../../src/model/classing/reading.ts';
 
 const truth: InstrumentReading = {
   lengthIn: 1.11,
@@ -55,18 +54,6 @@ describe('four thousand bales of one lot', () => {
     expect(Math.abs(inner)).toBeLessThan(0.1);
     expect(ends).toBeGreaterThan(0.6);
   });
-});
-
-test('departures have unit spread and the correlations asked for', () => {
-  const random = openStream(3, 'classing');
-  const draws = Array.from({ length: 20000 }, () => drawDeparture(random));
-  const of = (key: keyof (typeof draws)[0]) => draws.map((draw) => draw[key]);
-  for (const key of ['lengthIn', 'yellownessB', 'micronaire', 'trash'] as const) {
-    expect(standardDeviation(of(key))).toBeCloseTo(1, 1);
-  }
-  expect(sampleCorrelation(of('lengthIn'), of('strengthGPerTex'))).toBeCloseTo(0.4, 1);
-  expect(sampleCorrelation(of('reflectanceRd'), of('yellownessB'))).toBeCloseTo(-0.4, 1);
-  expect(sampleCorrelation(of('micronaire'), of('yellownessB'))).toBeCloseTo(0.1, 1);
 });
 
 test('a fraction of a bale per module counts as one', () => {

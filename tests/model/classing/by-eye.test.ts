@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { eyeGrade } from '../../../src/model/classing/by-eye.ts';
-import { fractionName, stapleByEye } from '../../../src/model/classing/staple-by-eye.ts';
+import { eyeGrade, gradeByEye, thirtiesPrice } from '../../../src/model/classing/by-eye.ts';
+import { openStream } from '../../../src/model/random.ts';
 
 describe('one grade from colour and leaf', () => {
   test.each([
@@ -18,18 +18,12 @@ describe('one grade from colour and leaf', () => {
   });
 });
 
-test.each([
-  [36, 32, '1-1/8'],
-  [32, 32, '1'],
-  [30, 32, '15/16'],
-  [31, 32, '31/32'],
-  [44, 32, '1-3/8'],
-  [15, 16, '15/16'],
-])('%i of %i is written %s', (count, of, name) => {
-  expect(fractionName(count, of)).toBe(name);
+test('trash darkens the instrument, not the eye', () => {
+  const clean = { lengthIn: 1, uniformityPercent: 80, strengthGPerTex: 26, micronaire: 4.5, yellownessB: 8 };
+  const leafy = { ...clean, reflectanceRd: 75 - 3 * 0.4, trashAreaPercent: 0.4 };
+  const bale = gradeByEye(leafy, 1.1, openStream(1, 'classing'));
+  expect(bale).toMatchObject({ color: '31', colorName: 'Middling', leaf: 3 });
 });
-
-test('in sixteenths the odd thirty-second is dropped', () => {
-  expect(stapleByEye(1.041)).toMatchObject({ name: '31/32', sixteenthsName: '15/16', sixteenths: 15 });
-  expect(stapleByEye(0.4).thirtySeconds).toBe(24);
+test('500 lb at the 1937 average of 8.41 c is $42.05 (Walsh 1944)', () => {
+  expect(thirtiesPrice(500)).toMatchObject({ valueUsd: 42.05, priceYear: 1937, basis: 'seasonAverage' });
 });
