@@ -13,7 +13,7 @@ const gzipBytes = (path) => gzipSync(readFileSync(path), { level: 9 }).length;
  * Every chunk that loads with the entry, over static imports.
  * @param {readonly {file: string, entry: boolean, imports: string[], modules: string[]}[]} chunks
  */
-export function entryChunks(chunks) {
+function entryChunks(chunks) {
   const byFile = new Map(chunks.map((chunk) => [chunk.file, chunk]));
   const seen = new Set(chunks.filter((chunk) => chunk.entry));
   for (const chunk of seen) {
