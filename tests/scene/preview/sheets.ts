@@ -9,9 +9,13 @@ import type { DisplayList, Mark } from '../../../src/scene/display-list.ts';
 import { paintSvg } from '../../../src/scene/paint-svg.ts';
 import { blockMarks } from '../../../src/scene/quilt/block-marks.ts';
 import { quiltMarks } from '../../../src/scene/quilt/quilt.ts';
+import { frameAtRest } from '../../../src/scene/scene-frame.ts';
+import { drawMachine, type MachineKind } from '../../../src/scene/stations/machines/draw-machine.ts';
+import { massFlowScene } from '../../../src/scene/stations/mass-flow.ts';
 import { furrowFeet, furrowScene } from '../../../src/scene/stations/plant/furrow.ts';
 import { plantScene, viewInchesFor } from '../../../src/scene/stations/plant/plant.ts';
 import { inksOf, type Theme } from '../../../src/style/inks.ts';
+import { flowStations, sampleFlow } from '../sample-flows.ts';
 import { handMadePlant } from '../sample-plant.ts';
 
 interface Sheet {
@@ -141,6 +145,59 @@ function furrow(progress: number, width: number, height: number): Sheet {
   );
 }
 
+const kinds: MachineKind[] = [
+  'handSack',
+  'spindlePicker',
+  'stripperRolls',
+  'roundModule',
+  'conventionalModule',
+  'wagon',
+  'stickMachine',
+  'cylinderCleaner',
+  'sawStand',
+  'rollerStand',
+  'press',
+  'classingTable',
+  'card',
+  'comber',
+  'spindle',
+  'rotor',
+  'loom',
+  'knitting',
+  'finishing',
+  'sewingTable',
+  'moduleFeeder',
+  'dryer',
+  'distributor',
+  'feeder',
+  'sawLintCleaner',
+  'airLintCleaner',
+  'fieldCleaner',
+  'opener',
+];
+function machines(): Sheet {
+  const list = kinds.flatMap((kind, i) => {
+    const x = 20 + (i % 7) * 225;
+    const y = 20 + Math.floor(i / 7) * 225;
+    const space = (name: string, box: { x: number; y: number; width: number; height: number }) => ({
+      name,
+      box,
+      bandTop: y,
+      bandBottom: y + 190,
+    });
+    return [
+      ...drawMachine(kind)(space(`big/${kind}`, { x, y, width: 150, height: 190 })),
+      ...drawMachine(kind)(space(`small/${kind}`, { x: x + 162, y, width: 42, height: 190 })),
+      { kind: 'text', text: kind, x, y: y + 212, size: 14, ink: 'ink', anchor: 'start' } as const,
+    ];
+  });
+  return sheet(list, 1600, 930);
+}
+
+function flow(station: StationId, width: number, height: number, theme: Theme = 'day'): Sheet {
+  return sheet(frameAtRest(massFlowScene(sampleFlow(station, width, height))), width, height, theme);
+}
+
 export const sheets: Record<string, () => Sheet> = {
   tile: () => tile('day'),
   blocks,
@@ -148,6 +205,14 @@ export const sheets: Record<string, () => Sheet> = {
   'quilt-landscape': () => quilt('landscape', 1000, 800),
   'quilt-row': () => ({ ...quilt('row', 390, 62), density: 2 }),
   'quilt-projector': () => quilt('landscape', 1000, 800, 'projector'),
+  machines,
+  ...Object.fromEntries(
+    flowStations.flatMap((id) => [
+      [`flow-${id}`, () => flow(id, 860, 560)],
+      [`flow-tall-${id}`, () => flow(id, 390, 420)],
+    ]),
+  ),
+  'flow-projector': () => flow('ginning', 860, 560, 'projector'),
   'furrow-plant': () => furrow(0, 860, 560),
   'furrow-root': () => furrow(0.4, 860, 560),
   'furrow-hook': () => furrow(0.8, 860, 560),

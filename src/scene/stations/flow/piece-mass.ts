@@ -1,0 +1,41 @@
+import { trashParts } from '../../../model/lot.ts';
+import type { Shown } from '../../cloth/part-cloth.ts';
+import { type FlowLegend, type Masses, type MassFlow, shownKg } from './flow-input.ts';
+
+/** About this many tufts and seeds can be told apart on a band, and this many bits of one kind of trash. */
+const MOST_TUFTS = 64;
+const MOST_BITS = 22;
+/** Quilting rows on the widest band. */
+const MOST_ROWS = 14;
+
+/** What pieces stand for in a scene: the smallest of 1, 2, 5, 10, 20, 50... units that keeps them countable. */
+export function legendOf(flow: Pick<MassFlow, 'inflow' | 'outflow' | 'unitKg'>): FlowLegend {
+  const all = [...flow.inflow, ...flow.outflow];
+  const most = (value: (masses: Masses) => number) => Math.max(0, ...all.map(value));
+  const tufts = most((masses) => masses.dryKg.lint + masses.dryKg.seed + masses.waterKg);
+  const bits = most((masses) =>
+    Math.max(...[...trashParts, 'size' as const, 'finish' as const].map((part) => masses.dryKg[part])),
+  );
+  const tuftKg = roundMass(tufts / MOST_TUFTS, flow.unitKg);
+  return {
+    tuftKg,
+    bitKg: Math.min(tuftKg, roundMass(bits / MOST_BITS, flow.unitKg)),
+    rowKg: roundMass(tufts / MOST_ROWS, flow.unitKg),
+  };
+}
+
+/** The smallest round number of units, 1, 2 or 5 times a power of ten, that is no less than a mass. */
+export function roundMass(leastKg: number, unitKg: number): number {
+  if (!(leastKg > 0)) return unitKg;
+  const units = leastKg / unitKg;
+  const power = 10 ** Math.floor(Math.log10(units));
+  const step = [1, 2, 5, 10].find((nice) => nice * power >= units * (1 - 1e-9)) ?? 10;
+  return step * power * unitKg;
+}
+
+export const pieceKg = (part: Shown, { tuftKg, bitKg }: FlowLegend): number =>
+  part === 'lint' || part === 'seed' || part === 'water' ? tuftKg : bitKg;
+
+/** How many pieces show a mass: rounded half up. */
+export const pieceCount = (masses: Masses, part: Shown, legend: FlowLegend): number =>
+  Math.floor(shownKg(masses, part) / pieceKg(part, legend) + 0.5 + 1e-9);

@@ -1,0 +1,395 @@
+import { partStitches } from '../../cloth/part-stitch.ts';
+import { patch } from '../../cloth/patch.ts';
+import { arc, place, rectangle, ring } from '../../cloth/point.ts';
+import { runningStitches } from '../../cloth/running-stitch.ts';
+import { taperedStrip } from '../../cloth/tapered-strip.ts';
+import type { Mark, Point, Stitch } from '../../display-list.ts';
+import {
+  bar,
+  type DrawMachine,
+  disc,
+  middleOf,
+  plate,
+  sawDisc,
+  slab,
+  spikedCylinder,
+  stitchedRing,
+} from './machine-parts.ts';
+
+/** The opening line: beaters pluck the bale apart. */
+export const opener: DrawMachine = (space) => {
+  const { box, name } = space;
+  const radius = Math.min(box.width * 0.4, box.height * 0.17);
+  return [
+    slab(space),
+    ...[0.28, 0.7].flatMap((share, i) =>
+      spikedCylinder(
+        `${name}/beater${i}`,
+        box.x + box.width / 2,
+        box.y + box.height * share,
+        radius,
+        i ? 'mid' : 'indigo',
+      ),
+    ),
+  ];
+};
+
+/** A card: one great cylinder under a chain of flats, a taker-in before it and a doffer after. */
+export const card: DrawMachine = (space) => {
+  const { x, y, unit } = middleOf(space);
+  const { name } = space;
+  const r = unit * 0.66;
+  const flats = arc(x, y, r * 1.14, Math.PI * 1.14, Math.PI * 1.86, 10);
+  return [
+    slab(space),
+    ...flats.map((at, i) =>
+      patch(
+        `${name}/flat${i}`,
+        ring(at[0], at[1], r * 0.12, 4, Math.PI * 1.14 + (i / 10) * Math.PI * 0.72 + Math.PI / 4),
+        i % 2 ? 'weld' : 'weldPale',
+        { shadow: 1.2, seam: 0, grain: null, scissors: { miss: 0.5 } },
+      ),
+    ),
+    sawDisc(`${name}/wire`, x, y, r, 60, 'indigo', 6),
+    stitchedRing(`${name}/ring1`, x, y, r * 0.82),
+    stitchedRing(`${name}/ring2`, x, y, r * 0.6, 'faded'),
+    ...disc(`${name}/drum`, x, y, r * 0.42, 'madder'),
+    ...disc(`${name}/hub`, x, y, r * 0.14, 'weld', 0),
+    sawDisc(`${name}/taker`, x - r * 1.12, y + r * 0.5, r * 0.3, 18, 'mid'),
+    sawDisc(`${name}/doffer`, x + r * 1.1, y + r * 0.42, r * 0.38, 26, 'mid'),
+  ];
+};
+
+/** A comber: half the wheel is needles; the nippers hold a tuft while the short fibre is combed out. */
+export const comber: DrawMachine = (space) => {
+  const { x, y, unit } = middleOf(space);
+  const { name } = space;
+  const r = unit * 0.6;
+  const needles: Stitch[] = arc(x, y, 1, -0.2, Math.PI + 0.2, 30).map(([px, py]) => [
+    x + (px - x) * r * 0.9,
+    y + (py - y) * r * 0.9,
+    x + (px - x) * r * 1.2,
+    y + (py - y) * r * 1.2,
+  ]);
+  return [
+    slab(space),
+    { kind: 'stitches', stitches: needles, ink: 'ink', width: Math.max(1.2, unit * 0.014) },
+    ...disc(`${name}/wheel`, x, y, r, 'indigo'),
+    ...disc(`${name}/hub`, x, y, r * 0.2, 'weld', 0),
+    plate(
+      `${name}/jawTop`,
+      place(
+        [
+          [-1, -1.3],
+          [-0.05, -0.98],
+          [-0.02, -0.86],
+          [-1, -1.04],
+        ],
+        { x, y, size: r },
+      ),
+      'madder',
+      4,
+      0,
+    ),
+    plate(
+      `${name}/jawBottom`,
+      place(
+        [
+          [-1, -0.98],
+          [-0.02, -0.84],
+          [-0.04, -0.74],
+          [-1, -0.78],
+        ],
+        { x, y, size: r },
+      ),
+      'spentMadder',
+      2.6,
+      0,
+    ),
+  ];
+};
+
+/** A spindle: the cop of yarn, the ring, the traveller that twists. */
+export const spindle: DrawMachine = (space) => {
+  const { x, y, unit } = middleOf(space);
+  const { name } = space;
+  const s = unit;
+  const cop: Point[] = [
+    [-0.12, -0.78],
+    [0.12, -0.78],
+    [0.16, -0.4],
+    [0.44, 0.26],
+    [0.4, 0.66],
+    [-0.4, 0.66],
+    [-0.44, 0.26],
+    [-0.16, -0.4],
+  ];
+  const winds: Stitch[] = Array.from({ length: 15 }, (_, i) => {
+    const y0 = -0.3 + i * 0.064;
+    const half = y0 < 0.26 ? 0.17 + ((y0 + 0.4) / 0.66) * 0.24 : 0.4;
+    return [x - half * s, y + y0 * s, x + half * s, y + (y0 - 0.05) * s];
+  });
+  const yarn: Point[] = [
+    [x + 0.42 * s, y + 0.04 * s],
+    [x + 0.1 * s, y - 0.86 * s],
+    [x - 0.1 * s, y - 1 * s],
+  ];
+  return [
+    slab(space, 'fadedPale'),
+    bar(`${name}/rail`, x - 0.8 * s, y + 0.66 * s, 1.6 * s, 0.16 * s, 'indigo', 4),
+    plate(
+      `${name}/spindle`,
+      place(
+        [
+          [-0.05, -0.98],
+          [0.05, -0.98],
+          [0.07, 0.96],
+          [-0.07, 0.96],
+        ],
+        { x, y, size: s },
+      ),
+      'iron',
+      2.6,
+      0,
+    ),
+    plate(`${name}/cop`, place(cop, { x, y, size: s }), 'lint', 6, 0),
+    { kind: 'stitches', stitches: winds, ink: 'mid', width: Math.max(1.2, s * 0.018) },
+    plate(
+      `${name}/ring`,
+      taperedStrip(
+        arc(x, y + 0.04 * s, 0.56 * s, Math.PI * 0.06, Math.PI * 0.94, 10).map(
+          ([px, py]): Point => [px, y + 0.04 * s + (py - y - 0.04 * s) * 0.3],
+        ),
+        s * 0.07,
+        s * 0.07,
+      ),
+      'weld',
+      2.6,
+      0,
+    ),
+    {
+      kind: 'stitches',
+      stitches: [
+        [...yarn[0]!, ...yarn[1]!],
+        [...yarn[1]!, ...yarn[2]!],
+      ],
+      ink: 'indigo',
+      width: Math.max(1.4, s * 0.02),
+    },
+    ...disc(`${name}/traveller`, x + 0.5 * s, y + 0.12 * s, 0.06 * s, 'madder', 1.2),
+  ];
+};
+
+/** A rotor: fibre falls on the wall of a spinning cup and is drawn off as yarn. */
+export const rotor: DrawMachine = (space) => {
+  const { x, y, unit } = middleOf(space);
+  const { name } = space;
+  return [
+    slab(space),
+    ...disc(`${name}/cup`, x, y, unit * 0.72, 'indigo', 6),
+    ...disc(`${name}/groove`, x, y, unit * 0.5, 'lint', 0),
+    stitchedRing(`${name}/fibre`, x, y, unit * 0.44, 'mid'),
+    ...disc(`${name}/navel`, x, y, unit * 0.2, 'madder'),
+    ...disc(`${name}/hole`, x, y, unit * 0.07, 'iron', 0),
+  ];
+};
+
+/** A loom from the side: the shed open, the shuttle in it, the reed, the cloth. */
+export const loom: DrawMachine = (space) => {
+  const { box, name } = space;
+  const middle = box.y + box.height * 0.5;
+  const left = box.x + box.width * 0.04;
+  const right = box.x + box.width * 0.96;
+  const heddle = box.x + box.width * 0.4;
+  const fell = box.x + box.width * 0.74;
+  const rise = box.height * 0.17;
+  const ends: Stitch[] = [];
+  for (let i = 0; i < 5; i++) {
+    const off = (i - 2) * 3;
+    ends.push(
+      [left, middle + off, heddle, middle - rise + off],
+      [heddle, middle - rise + off, fell, middle + off * 0.4],
+    );
+    ends.push(
+      [left, middle + off, heddle, middle + rise + off],
+      [heddle, middle + rise + off, fell, middle + off * 0.4],
+    );
+  }
+  const shuttle: Point[] = place(
+    [
+      [-1, 0],
+      [-0.5, -0.34],
+      [0.5, -0.36],
+      [1, -0.02],
+      [0.5, 0.34],
+      [-0.5, 0.36],
+    ],
+    { x: (heddle + fell) / 2 - 4, y: middle, size: box.width * 0.12 },
+  );
+  return [
+    slab(space),
+    ...[heddle - 10, heddle + 10].map((hx, i) =>
+      bar(
+        `${name}/heddle${i}`,
+        hx - 5,
+        box.y + box.height * (i ? 0.16 : 0.24),
+        10,
+        box.height * 0.6,
+        i ? 'walnutWarm' : 'walnut',
+        2.6,
+      ),
+    ),
+    { kind: 'stitches', stitches: ends, ink: 'ink', width: 1.8, flat: true },
+    bar(`${name}/reed`, fell - 14, box.y + box.height * 0.26, 8, box.height * 0.48, 'weld', 4),
+    plate(`${name}/cloth`, rectangle(fell, middle - 8, right - fell, 16), 'lint', 2.6, 0),
+    patch(`${name}/beamWarp`, ring(left, middle, box.width * 0.1, 12), 'indigo', { shadow: 4, seam: 5, grain: null }),
+    patch(`${name}/beamCloth`, ring(right, middle + 4, box.width * 0.1, 12), 'madder', {
+      shadow: 4,
+      seam: 5,
+      grain: null,
+    }),
+    patch(`${name}/shuttle`, shuttle, 'weld', { shadow: 4, seam: 0, grain: null, scissors: { miss: 0.6 } }),
+  ];
+};
+
+/** Latch needles in a row, loop drawn through loop. */
+export const knitting: DrawMachine = (space) => {
+  const { box, name } = space;
+  const needles = Math.max(3, Math.round(box.width / 26));
+  const pitch = box.width / (needles + 0.6);
+  const marks: Mark[] = [slab(space)];
+  const loops: Stitch[] = [];
+  for (let row = 0; row < 4; row++)
+    for (let i = 0; i < needles; i++) {
+      const cx = box.x + pitch * (i + 0.8);
+      const cy = box.y + box.height * (0.52 + row * 0.11);
+      const path = arc(cx, cy, pitch * 0.3, Math.PI * 0.8, Math.PI * 2.2, 7);
+      for (let k = 1; k < path.length; k++) loops.push([...path[k - 1]!, ...path[k]!]);
+    }
+  marks.push({ kind: 'stitches', stitches: loops, ink: 'lint', width: Math.max(2, pitch * 0.13) });
+  for (let i = 0; i < needles; i++) {
+    const cx = box.x + pitch * (i + 0.8);
+    const top = box.y + box.height * (i % 2 ? 0.12 : 0.18);
+    const hook: Point[] = [
+      [cx, box.y + box.height * 0.58],
+      [cx, top + 10],
+      [cx + pitch * 0.14, top],
+      [cx + pitch * 0.3, top + 6],
+      [cx + pitch * 0.26, top + 20],
+    ];
+    marks.push(plate(`${name}/needle${i}`, taperedStrip(hook, 5, 3), i % 2 ? 'indigo' : 'ink', 2.6, 0));
+  }
+  return marks;
+};
+
+/** The finishing vat: the cloth goes down into the liquor and comes up changed. */
+export const finishing: DrawMachine = (space) => {
+  const { box, name } = space;
+  const waterTop = box.y + box.height * 0.52;
+  const cloth: Point[] = [
+    [box.x + box.width * 0.1, box.y + box.height * 0.2],
+    [box.x + box.width * 0.34, box.y + box.height * 0.78],
+    [box.x + box.width * 0.66, box.y + box.height * 0.78],
+    [box.x + box.width * 0.9, box.y + box.height * 0.2],
+  ];
+  return [
+    slab(space),
+    plate(
+      `${name}/vat`,
+      rectangle(box.x + box.width * 0.08, waterTop, box.width * 0.84, box.height * 0.4),
+      'mid',
+      2.6,
+      0,
+    ),
+    {
+      kind: 'stitches',
+      stitches: [0.12, 0.24, 0.36].flatMap((share, i) =>
+        partStitches(
+          'water',
+          [
+            [box.x + box.width * 0.12, waterTop + box.height * share],
+            [box.x + box.width * 0.88, waterTop + box.height * share],
+          ],
+          `${name}/wave${i}`,
+        ),
+      ),
+      ink: 'faded',
+      width: 1.6,
+    },
+    plate(
+      `${name}/cloth`,
+      taperedStrip(cloth, Math.min(10, box.width * 0.16), Math.min(10, box.width * 0.16)),
+      'lint',
+      2.6,
+      0,
+    ),
+    ...disc(`${name}/rollLeft`, cloth[1]![0], cloth[1]![1] - 4, Math.min(12, box.width * 0.14), 'weld', 1.2),
+    ...disc(`${name}/rollRight`, cloth[2]![0], cloth[2]![1] - 4, Math.min(12, box.width * 0.14), 'weld', 1.2),
+  ];
+};
+
+/** The table where it ends: a mat, a square of the cloth, a needle, a spool. */
+export const sewingTable: DrawMachine = (space) => {
+  const { x, y, unit } = middleOf(space);
+  const s = unit;
+  const { name } = space;
+  const at = (dx: number, dy: number): Point => [x + dx * s, y + dy * s];
+  const grid: Stitch[] = [];
+  for (let i = -3; i <= 3; i++)
+    grid.push([...at(i * 0.28, -0.86), ...at(i * 0.28, 0.9)], [...at(-0.92, i * 0.28), ...at(0.92, i * 0.28)]);
+  const thread: Point[] = [at(0.62, 0.36), at(0.3, 0.72), at(-0.2, 0.62), at(-0.34, 0.3)];
+  const winds: Stitch[] = Array.from({ length: 9 }, (_, i) => [
+    ...at(0.5, 0.02 + i * 0.052),
+    ...at(0.8, 0 + i * 0.052),
+  ]);
+  return [
+    plate(`${name}/mat`, [at(-0.98, -0.92), at(0.98, -0.96), at(0.96, 0.96), at(-0.97, 0.98)], 'bollGreen', 6, 0),
+    { kind: 'stitches', stitches: grid, ink: 'youngGreen', width: 1, flat: true },
+    plate(`${name}/cloth`, [at(-0.74, -0.66), at(0.2, -0.7), at(0.24, 0.22), at(-0.7, 0.26)], 'lint', 4, 7),
+    {
+      kind: 'stitches',
+      stitches: weaveStitches(x - 0.6 * s, y - 0.54 * s, 0.72 * s),
+      ink: 'mid',
+      width: Math.max(1.1, s * 0.014),
+      flat: true,
+    },
+    plate(`${name}/reelTop`, [at(0.42, -0.12), at(0.88, -0.12), at(0.82, 0), at(0.48, 0)], 'walnut', 2.6, 0),
+    bar(`${name}/thread`, x + 0.5 * s, y, 0.3 * s, 0.46 * s, 'madder', 2.6),
+    { kind: 'stitches', stitches: winds, ink: 'spentMadder', width: 1.6 },
+    plate(`${name}/reelBottom`, [at(0.48, 0.46), at(0.82, 0.46), at(0.88, 0.58), at(0.42, 0.58)], 'walnut', 2.6, 0),
+    {
+      kind: 'stitches',
+      stitches: thread.slice(1).map((to, i) => [...thread[i]!, ...to] as const),
+      ink: 'madder',
+      width: Math.max(1.6, s * 0.022),
+    },
+    plate(
+      `${name}/needle`,
+      taperedStrip([at(-0.34, 0.3), at(-0.02, 0.02), at(0.34, -0.32)], s * 0.05, s * 0.012),
+      'ink',
+      2.6,
+      0,
+    ),
+    {
+      kind: 'stitches',
+      stitches: runningStitches([at(-0.62, 0.12), at(-0.36, 0.12)], `${name}/seam`, { closed: false, on: 6, off: 4 }),
+      ink: 'madder',
+      width: 1.8,
+    },
+  ];
+};
+
+/** A patch of plain weave: over one, under one. */
+function weaveStitches(x: number, y: number, side: number): Stitch[] {
+  const stitches: Stitch[] = [];
+  const count = 9;
+  const pitch = side / count;
+  for (let row = 0; row < count; row++)
+    for (let column = 0; column < count; column++) {
+      const cx = x + (column + 0.5) * pitch;
+      const cy = y + (row + 0.5) * pitch;
+      const half = pitch * 0.36;
+      stitches.push((row + column) % 2 ? [cx - half, cy, cx + half, cy] : [cx, cy - half, cx, cy + half]);
+    }
+  return stitches;
+}
