@@ -10,7 +10,7 @@ import type { WeaveId } from './weaves.ts';
 import { meanLinearDensity, yarnGramsPerSquareMetre } from './weight.ts';
 
 /** A yarn in a cloth: its single, and how many are plied. */
-export interface ClothThread {
+interface ClothThread {
   readonly singleTex: number;
   readonly singles: number;
 }

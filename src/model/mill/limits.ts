@@ -36,7 +36,7 @@ export function limitNeOfClassCard(micronaire: number): Readonly<Record<Spinning
 }
 
 /** What holds a count back: fibres in the section, staple length, or what rotor spinning goes to. */
-export type SpinningReason = 'fibresInSection' | 'staple' | 'rotorCount';
+type SpinningReason = 'fibresInSection' | 'staple' | 'rotorCount';
 
 /** Whether a count can be spun, and what binds. */
 export interface SpinningVerdict {

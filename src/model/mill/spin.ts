@@ -12,7 +12,7 @@ import { judgeCount, type SpinningVerdict } from './limits.ts';
 import { describeYarn, type Yarn } from './yarn.ts';
 
 /** One machine or group of machines of the mill: what went in, what it took out and where that goes, what went on. */
-export interface MillStep {
+interface MillStep {
   readonly machine: 'blowroom' | 'card' | 'comber' | 'spinningFrame';
   readonly in: Masses;
   readonly removed: readonly { readonly account: DestinationAccount; readonly masses: Masses }[];

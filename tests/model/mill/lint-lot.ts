@@ -14,7 +14,7 @@ function lintCleaned(lengths: LengthDistribution, lossFraction: number): LengthD
 }
 
 /** Medium upland as two saw lint cleaners leave it: upper half mean 28.2 mm, uniformity 81.2 %. */
-export const mediumLengths: LengthDistribution = lintCleaned(
+const mediumLengths: LengthDistribution = lintCleaned(
   lintCleaned(
     breakByLength(breakAtRandom(gaussianByMass(30.7, 0.16), 0.0087), machineBreakagePerMm.sawStand.value),
     0.02,
