@@ -236,14 +236,14 @@ export const fibreFacts = {
   bollYellowness: assumption(8.5, 'Hunter +b', [8, 9], 'upland as it opens'),
   bollPimaYellowness: assumption(11.6, 'Hunter +b', [11, 12.5], 'Pima as it opens'),
   rdPerInchOfRain: assumption(
-    2.8,
+    2.35,
     'Rd %/inch',
     [0.5, 3],
     'rain on the open boll grays it; fitted so that 85-93 % of humid crops reach color 41/32 (USDA-AMS, crops 1997-2011)',
   ),
   rdPerDay: assumption(0.03, 'Rd %/day', [0, 0.1], `sun and dew; ${noSize}`),
   mostRdLost: assumption(22, 'Rd %', [15, 30], 'weathered cotton grays no further'),
-  yellownessPerInchOfRain: assumption(0.08, 'Hunter +b/inch', [0, 0.2], `fungi spot wet lint; ${noSize}`),
+  yellownessPerInchOfRain: assumption(0.06, 'Hunter +b/inch', [0, 0.2], `fungi spot wet lint; ${noSize}`),
   yellownessPerDay: assumption(0.008, 'Hunter +b/day', [0, 0.02], `slow yellowing in the boll; ${noSize}`),
   yellownessUnfilled: assumption(
     3,
@@ -281,7 +281,7 @@ export const pickingFacts = {
   leafAfterAid: assumption(0.12, 'fraction', [0.05, 0.25], 'leaf that stays on a defoliated plant'),
   leafFallDays: assumption(4, 'day', [3, 7], 'time constant of leaf fall after harvest aid or frost'),
   leafAfterFrost: assumption(0.35, 'fraction', [0.2, 0.6], 'frozen leaf sticks to the plant'),
-  irrigationEndsOpenPercent: assumption(30, '%', [0, 20], 'water is cut off when bolls begin to open'),
+  irrigationEndsOpenPercent: assumption(30, '%', [0, 40], 'water is cut off when the first third of the bolls is open'),
   lintMoisturePercent: derived(
     7.83,
     '% wet basis',

@@ -1,11 +1,11 @@
 import { type Lot, partMasses, waterForMoisture } from '../lot.ts';
-import { poundsFromKilograms } from '../units.ts';
 import { cropFibre } from './crop-fibre.ts';
 import { pickingFacts } from './facts.ts';
 import type { FieldCrop } from './field-season.ts';
 import type { Growing } from './growing.ts';
 import type { PickedCohort } from './picked-cotton.ts';
 import { leafRemaining, weatherLoss } from './weathering.ts';
+import { lintFromBolls } from './yield-estimate.ts';
 
 /** The lot of a field from air-dry lint and seed, kg. */
 function grownLot(lintKg: number, seedKg: number, fibre: Lot['fibre']): Lot {
@@ -28,12 +28,14 @@ function grownLot(lintKg: number, seedKg: number, fibre: Lot['fibre']): Lot {
 /** The crop of a field that was picked. */
 export function fieldCrop(growing: Growing, cohorts: readonly PickedCohort[], openPercentAtHarvest: number): FieldCrop {
   const { variety, plan, plantsPerAcre, pickDays, aidDay, frostDay } = growing;
+  let bolls = 0;
   let lintG = 0;
   let seedG = 0;
   let lost = 0;
   let rain = 0;
   let daysOpen = 0;
   for (const cohort of cohorts) {
+    bolls += cohort.bolls;
     lintG += cohort.lintG;
     seedG += cohort.seedG;
     lost += cohort.lintG * weatherLoss(cohort.rainInches);
@@ -49,7 +51,7 @@ export function fieldCrop(growing: Growing, cohorts: readonly PickedCohort[], op
     leafRemaining: leafRemaining(daysSince(aidDay, first), daysSince(frostDay, first)),
     rainAfterOpeningInches: rain / lintG,
     daysOpenMean: daysOpen / lintG,
-    lintLbPerAcre: poundsFromKilograms((lintG * plantsPerAcre) / 1000),
+    lintLbPerAcre: lintFromBolls(plantsPerAcre, bolls, lintG / bolls),
   };
 }
 

@@ -96,6 +96,8 @@ export interface FieldSeason {
   /** Bolls picked from one plant. */
   readonly bollsPerPlant: number;
   readonly plantsPerAcre: number;
+  /** Bolls picked from a foot of row, and how many such bolls would make one 480-lb bale an acre; null when there is none. */
+  readonly bollsPerRowFoot: { readonly picked: number; readonly forOneBale: number | null };
   /** Mean seed cotton of a picked boll, g, air-dry; 0 when there is none. */
   readonly bollGrams: number;
   /** Mean lint of a picked boll, g, air-dry; 0 when there is none. */

@@ -16,6 +16,7 @@ import { stepHarvest } from './step-harvest.ts';
 import { stepOpening } from './step-opening.ts';
 import { extraterrestrialRadiation, stepSoilWater } from './water.ts';
 import type { WeatherYear } from './weather.ts';
+import { bollsPerFootForBale } from './yield-estimate.ts';
 
 /** One day's weather with its sunshine. */
 const lit = (weather: WeatherYear, dayOfYear: number) => {
@@ -105,6 +106,10 @@ function seasonOf(growing: Growing, allDays: readonly FieldDay[]): FieldSeason {
     yieldShares: { first: share(0), second: share(1), third: share(2), vegetative: share(3) },
     bollsPerPlant: bolls,
     plantsPerAcre,
+    bollsPerRowFoot: {
+      picked: (bolls * plantsPerAcre) / rowFeetPerAcre(plan.rowInches),
+      forOneBale: picked ? bollsPerFootForBale(plan.rowInches, (lintG + seedG) / bolls, lintG / (lintG + seedG)) : null,
+    },
     bollGrams: picked ? (lintG + seedG) / bolls : 0,
     lintGramsPerBoll: picked ? lintG / bolls : 0,
     seasonWaterInches: {

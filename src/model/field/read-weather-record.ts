@@ -1,7 +1,7 @@
 import type { Checked, Problem } from '../problem.ts';
 import { fahrenheitFromCelsius, inchesFromMillimetres } from '../units.ts';
 import { dateOfDay } from './calendar.ts';
-import { parseRecord, type RecordRow } from './record-rows.ts';
+import { mostProblems, parseRecord, type RecordRow } from './record-rows.ts';
 import { chooseYear } from './record-year.ts';
 import type { DayWeather, WeatherYear } from './weather.ts';
 
@@ -112,7 +112,7 @@ export function readWeatherRecord(csv: string, options: RecordOptions): Checked<
     );
   }
   const problems = impossible(rows, units);
-  if (problems.length > 0) return { ok: false, problems };
+  if (problems.length > 0) return { ok: false, problems: problems.slice(0, mostProblems) };
   const chosen = chooseYear(rows, options.year, mostFilledDays, notes);
   if (!chosen.ok) return chosen;
   const { year, days } = chosen.value;

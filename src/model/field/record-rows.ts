@@ -17,7 +17,7 @@ export interface RecordRow {
 
 const needed = ['DATE', 'TMAX', 'TMIN', 'PRCP'] as const;
 /** Bad lines named before the reader gives up: the first few tell what is wrong. */
-const mostProblems = 5;
+export const mostProblems = 5;
 
 const bad = (field: string, value: string, expected: string): Problem => ({
   field,

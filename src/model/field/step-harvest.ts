@@ -34,7 +34,8 @@ export function stepHarvest(growing: Growing, state: { waitFrom: number }, i: nu
   meetFrost(growing, i);
   if (growing.killedYoung) return true;
   if (plan.harvestAid && growing.closed < 0 && totals.bollsKept > 0) {
-    const late = dayOfYear >= pickingFacts.latestAidDay.value;
+    // Late aid is worth its price only where something is open already.
+    const late = dayOfYear >= pickingFacts.latestAidDay.value && totals.bollsOpen > 0;
     if (late || openPercentOf(growing) >= plan.openPercent) {
       growing.aidDay = i;
       closeSeason(growing, i, bollFacts.gainAfterAidDays.value);
