@@ -13,7 +13,10 @@ export interface FibreArrayProps {
 /** Fibers below half an inch are called short. */
 const shortBelowMm = MM_PER_INCH / 2;
 const height = 216;
-const edge = { top: 26, right: 66, bottom: 12, left: 44 };
+const edge = { top: 26, bottom: 12, left: 44 };
+/** Width of a letter of the value beside the notch, and of the notch itself. */
+const letterPx = 8.4;
+const notchPx = 16;
 const firstWidth = 400;
 /** Threads closer than this run together, so a narrow pad lays out fewer fibers and says how many. */
 const leastPitchPx = 3;
@@ -32,7 +35,10 @@ export function FibreArray({ lengthsMm: all, beforeMm, upperHalfMeanMm, upperHal
   const spacing = unitSystem === 'us' ? MM_PER_INCH / 4 : 10;
   const top = Math.ceil(longest / spacing) * spacing;
   const y = (mm: number) => height - edge.bottom - (mm / top) * (height - edge.top - edge.bottom);
-  const right = Math.max(edge.left + 80, width - edge.right);
+  const now = formats.fibreLength(upperHalfMeanMm);
+  const before = upperHalfMeanBeforeMm === undefined ? null : formats.fibreLength(upperHalfMeanBeforeMm);
+  const wordsWidth = notchPx + letterPx * Math.max(now.text.length, words.short.length);
+  const right = Math.max(edge.left + 80, width - wordsWidth);
   const x = (index: number, count: number) => edge.left + 6 + ((index + 0.5) / count) * (right - edge.left - 10);
   const lengthsMm = thinned(all, Math.ceil((all.length * leastPitchPx) / (right - edge.left - 10)));
   const threads = (short: boolean) =>
@@ -52,8 +58,6 @@ export function FibreArray({ lengthsMm: all, beforeMm, upperHalfMeanMm, upperHal
   const axis = Array.from({ length: Math.round(top / spacing) + 1 }, (_, i) => i * spacing);
   const axisWords = (mm: number) => (unitSystem === 'us' ? quarters(mm / MM_PER_INCH) : formats.number(mm, 0));
   const shortCount = lengthsMm.filter((mm) => mm < shortBelowMm).length;
-  const now = formats.fibreLength(upperHalfMeanMm);
-  const before = upperHalfMeanBeforeMm === undefined ? null : formats.fibreLength(upperHalfMeanBeforeMm);
   const title = fill(words.array, { n: formats.count(lengthsMm.length) });
   const spoken = [
     title,
