@@ -287,7 +287,8 @@ export const needleTable: FactTable<{
     { weight: 'heavy', belowGsm: null, needles: ['90/14', '100/16'], threadNumbers: [40, 50] },
   ],
   unit: 'needle size (shaft in 1/100 mm / trade number), cotton thread number',
-  source: 'machine manuals: HSP-68100 p. 18 (manualshive.com) and 415 p. 6 (easymanua.ls)',
+  source:
+    'machine manuals: Siruba HSP-68100 p. 18 (manualshive.com) for light and medium, Janome 415 p. 6 (easymanua.ls) for heavy and for thread',
   mark: 'published',
-  note: 'where one weight ends and the next starts (100 and 250 g/m2) is an assumption',
+  note: 'where one weight ends and the next starts (100 and 250 g/m2) is an assumption; the Siruba manual takes 80/12 to 90/14 for heavy cloth, the Janome 415 takes 65/9 to 75/11 for light',
 };
