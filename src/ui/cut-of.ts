@@ -1,5 +1,3 @@
-/** How far a thing is decided: possible, being decided, chosen and counted. The only state language there is. */
-export type ClothState = 'chalked' | 'basted' | 'sewn';
 /** The inks a patch can be cut from. */
 export type PatchInk = 'paper' | 'lint' | 'weld' | 'indigo' | 'deep' | 'madder' | 'walnut';
 

@@ -4,7 +4,7 @@ import { useWords } from '../language/words.ts';
 import { useNarrow } from './use-narrow.ts';
 
 /** The pages there are. */
-export type PageId = keyof Messages['navigation']['pages'];
+type PageId = keyof Messages['navigation']['pages'];
 
 export interface NavigationProps {
   /** The pages that exist so far, in order. */

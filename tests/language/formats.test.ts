@@ -9,7 +9,6 @@ import { en } from '../../src/language/messages/en.ts';
 import { es } from '../../src/language/messages/es.ts';
 import { phrase } from '../../src/language/phrase.ts';
 import { problemText } from '../../src/language/problem-text.ts';
-import { refusalText, stopText } from '../../src/language/refusal-text.ts';
 import { decisionTable } from '../../src/model/decisions.ts';
 
 const us = makeFormats('en', 'us', en);
@@ -169,22 +168,6 @@ describe('sentences', () => {
     );
     expect(phrase('at most TMAX (71)', phrases)).toBe('como máximo TMAX (71)');
     expect(phrase('a line nobody foresaw', phrases)).toBe('a line nobody foresaw');
-  });
-
-  test('a refusal writes its numbers in their units', () => {
-    expect(plain(refusalText({ reason: 'yarnOutOfReach', values: { count: 90, limit: 74 } }, en, us))).toBe(
-      'Yarn Ne 90 is too fine for this fiber. It reaches Ne 74.',
-    );
-    expect(plain(refusalText({ reason: 'tooWetToStore', values: { moisture: 15.3, limit: 15 } }, es, spanishUs))).toBe(
-      'El algodón en hueso tiene 15.3% de agua. Arriba de 15% se calienta al guardarlo.',
-    );
-  });
-
-  test('a failed crop says what heat it gathered and what it needed', () => {
-    expect(plain(stopText({ reason: 'noBollOpened', dd60: 1432, dd60Needed: 1750 }, en, us))).toBe(
-      'No boll opened before the season ended: 1,432 heat units gathered, 1,750 heat units needed.',
-    );
-    expect(stopText({ reason: 'unheard', dd60: null, dd60Needed: null }, en, us)).toBe(en.verdicts.stopped.heading);
   });
 
   test('a numbered machine keeps its number', () => {

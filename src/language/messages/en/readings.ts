@@ -56,6 +56,8 @@ export const readings = {
   link: 'Copy the link to this season',
   seedNumber: 'Season number',
   reseed: 'Another season',
+  countedWholeField: 'Counted over the whole field',
+  theNextStation: 'the next station',
   node: 'node {number}',
   seedsInBoll: { one: '{n} seed in this boll', other: '{n} seeds in this boll' } as PluralForms,
 };

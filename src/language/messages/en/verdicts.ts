@@ -21,7 +21,7 @@ export const verdicts = {
   },
   refusals: {
     notEnoughBollsOpen: 'Only {open} of the bolls are open. Harvest needs {needed}.',
-    cropFailed: 'No crop came this season: {dd60} gathered. Change the planting, or try another season.',
+    cropFailed: 'No crop came this season, so nothing can go on. Change the planting, or try another season.',
     tooWetToStore: 'The seed cotton holds {moisture} water. Above {limit} it heats in storage.',
     yarnOutOfReach: 'Yarn {count} is too fine for this fiber. It reaches {limit}.',
     settTooHigh: '{sett} does not fit this yarn. The most is {limit}.',

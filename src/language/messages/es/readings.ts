@@ -55,6 +55,8 @@ export const readings: typeof english = {
   link: 'Copiar el enlace de esta temporada',
   seedNumber: 'Número de temporada',
   reseed: 'Otra temporada',
+  countedWholeField: 'Contado en todo el campo',
+  theNextStation: 'la estación siguiente',
   node: 'nudo {number}',
   seedsInBoll: {
     one: '{n} semilla en esta bellota',

@@ -22,7 +22,7 @@ export const verdicts: typeof english = {
   },
   refusals: {
     notEnoughBollsOpen: 'Solo {open} de las bellotas están abiertas. La cosecha pide {needed}.',
-    cropFailed: 'No hubo cosecha esta temporada: se juntaron {dd60}. Cambia la siembra, o prueba otra temporada.',
+    cropFailed: 'No hubo cosecha esta temporada y no se puede seguir. Cambia la siembra, o prueba otra temporada.',
     tooWetToStore: 'El algodón en hueso tiene {moisture} de agua. Arriba de {limit} se calienta al guardarlo.',
     yarnOutOfReach: 'El hilo {count} es demasiado fino para esta fibra. Llega a {limit}.',
     settTooHigh: '{sett} no caben con este hilo. El máximo es {limit}.',
