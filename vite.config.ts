@@ -1,5 +1,5 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { relative } from 'node:path';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 
@@ -21,8 +21,11 @@ const chunkList = (): Plugin => ({
           ]
         : [],
     );
-    mkdirSync('build', { recursive: true });
-    writeFileSync('build/chunks.json', JSON.stringify(chunks));
+    const folder = join(import.meta.dirname, 'build');
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(join(folder, 'chunks.json'), JSON.stringify(chunks));
+    // Whoever checks for staleness writes its stamp anew after its own build; any other build makes an old stamp worthless.
+    rmSync(join(folder, 'site.hash'), { force: true });
   },
 });
 
