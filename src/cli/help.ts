@@ -1,7 +1,7 @@
 import { weaveIds } from '../model/cloth/weaves.ts';
 import { decisionTable } from '../model/decisions.ts';
 import { farms } from '../model/farms.ts';
-import { projectIds } from '../model/trace/trace-project.ts';
+import { projectIds } from '../model/trace/projects.ts';
 
 const season = `season: one season from planter to sewing table
   --scenario NAME|FILE       ${farms.map(({ id }) => id).join(', ')}; or a JSON file

@@ -9,7 +9,11 @@ export const inchUnits: UnitTable = { in: 1, '"': 1, mm: 1 / MM_PER_INCH, cm: 10
 export const poundUnits: UnitTable = { lb: 1, kg: 1 / KG_PER_POUND, oz: 1 / 16 };
 export const perInchUnits: UnitTable = { '/in': 1, '/cm': MM_PER_INCH / 10 };
 export const yardUnits: UnitTable = { yd: 1, m: 1 / 0.9144 };
-export const clothWeightUnits: UnitTable = { 'oz/yd2': 1, gsm: 1 / GSM_PER_OUNCE_PER_SQUARE_YARD, 'g/m2': 1 / GSM_PER_OUNCE_PER_SQUARE_YARD };
+export const clothWeightUnits: UnitTable = {
+  'oz/yd2': 1,
+  gsm: 1 / GSM_PER_OUNCE_PER_SQUARE_YARD,
+  'g/m2': 1 / GSM_PER_OUNCE_PER_SQUARE_YARD,
+};
 export const noUnits: UnitTable = {};
 export const percentUnits: UnitTable = { '%': 1 };
 export const strengthUnits: UnitTable = { 'g/tex': 1, 'cN/tex': 1 / 0.980665 };

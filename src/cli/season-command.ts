@@ -95,7 +95,9 @@ function readWeather(options: Options, scenario: Scenario, io: Io): WeatherYear 
   if (!record.ok) throw problemsError(record.problems);
   for (const note of record.notes ?? []) io.say(`weather: ${note}`);
   if (latitude === null) {
-    io.say(`weather: latitude ${record.value.latitudeDegrees}, from the scenario's climate; give --latitude to change it`);
+    io.say(
+      `weather: latitude ${record.value.latitudeDegrees}, from the scenario's climate; give --latitude to change it`,
+    );
   }
   return record.value;
 }

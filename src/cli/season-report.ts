@@ -27,8 +27,7 @@ const stationsPassed = ({ stopped }: Season) => (stopped ? stationIds.indexOf(st
 export function seasonReport(season: Season) {
   const { field, cleaning, ginning, pressing, classing, spinning, weaving, sewing, scenario } = season;
   const whole = chainLedger(season.ledgers);
-  const gin =
-    cleaning && ginning && pressing ? summariseGin(cleaning.ledger, ginning.ledger, pressing.ledger) : null;
+  const gin = cleaning && ginning && pressing ? summariseGin(cleaning.ledger, ginning.ledger, pressing.ledger) : null;
   const bales = classing?.classed ?? null;
   const netLb = bales?.reduce((sum, bale) => sum + bale.netLb, 0) ?? null;
   const firstFlower = field.events.firstFlower;
@@ -95,7 +94,11 @@ export function seasonReport(season: Season) {
         premiumPoints: bale.premiumPoints,
         valueUsd: bale.valueUsd,
       })) ?? null,
-    money: season.payments && { lines: season.payments.lines, netToFarmUsd: season.payments.netToFarmUsd, mixedYears: season.payments.mixedYears },
+    money: season.payments && {
+      lines: season.payments.lines,
+      netToFarmUsd: season.payments.netToFarmUsd,
+      mixedYears: season.payments.mixedYears,
+    },
     yarn: spinning?.yarn
       ? {
           ne: spinning.yarn.ne,

@@ -1,8 +1,8 @@
 import { makeFormats } from '../language/formats.ts';
 import { en } from '../language/messages/en.ts';
 import type { UnitSystem } from '../language/unit-system.ts';
-import { kilogramsFromPounds } from '../model/units.ts';
 import type { Season } from '../model/season.ts';
+import { kilogramsFromPounds } from '../model/units.ts';
 import { seasonReport } from './season-report.ts';
 
 /** A season in words, for whoever runs the command by hand. */
@@ -24,7 +24,7 @@ export function seasonText(season: Season, units: UnitSystem): string {
       `Gin: turnout ${show.percent(gin.turnout * 100)}, ${show.mass(kilogramsFromPounds(gin.seedCottonLbPer480LbBale), 0).text} of seed cotton for a 480-pound bale`,
     );
   }
-  const last = report.fibre?.findLast(({ after }) => after !== 'card' && after !== 'comber');
+  const last = report.fibre?.filter(({ after }) => after !== 'card' && after !== 'comber').at(-1);
   if (last) {
     lines.push(
       `Fiber: ${show.fibreLength(last.upperHalfMeanMm).text}, uniformity ${show.percent(last.uniformityPercent)}, micronaire ${show.micronaire(last.micronaire).text}`,
@@ -34,7 +34,8 @@ export function seasonText(season: Season, units: UnitSystem): string {
     const value = report.bales.reduce((sum, bale) => sum + bale.valueUsd, 0);
     lines.push(`Bales: ${report.bales.length}, worth ${show.money(value, 0)} in all`);
   }
-  if (yarn) lines.push(`Yarn: ${show.yarnCount(yarn.ne).text}, ${show.count(yarn.fibresInSection)} fibers in a section`);
+  if (yarn)
+    lines.push(`Yarn: ${show.yarnCount(yarn.ne).text}, ${show.count(yarn.fibresInSection)} fibers in a section`);
   if (cloth?.patchInchesPerBoll) {
     lines.push(
       `Cloth: ${show.clothWeight(cloth.gramsPerSquareMetre).text}; one boll makes a patch ${show.length(cloth.patchInchesPerBoll, 2).text} square`,

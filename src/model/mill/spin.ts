@@ -6,7 +6,7 @@ import { inchesFromMillimetres, TEX_TIMES_NE } from '../units.ts';
 import { blowroomShares, cleaningShares, type Masses } from './blowroom.ts';
 import { card } from './card.ts';
 import { comb } from './comber.ts';
-import { condition } from './conditioning.ts';
+import { condition } from '../conditioning.ts';
 import { millRegain, wasteFacts, type YarnUse } from './facts.ts';
 import { judgeCount, type SpinningVerdict } from './limits.ts';
 import { describeYarn, type Yarn } from './yarn.ts';

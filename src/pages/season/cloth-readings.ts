@@ -59,7 +59,7 @@ export const sewingReadings: StationReadings = ({ sewing, weaving }, { messages,
         ? readings.none
         : fill(readings.perLength, { length: formats.percent(left.length), width: formats.percent(left.width) }),
     ),
-    ...reading(cloth.sewing.needle, sewing.needle.needles),
+    ...reading(cloth.sewing.needle, sewing.needle.needles.join(', ')),
     ...reading(readings.iron, formats.temperature(weaving.cloth.ironCelsius * 1.8 + 32).text),
   ];
 };

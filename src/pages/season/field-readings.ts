@@ -1,7 +1,8 @@
 import type { CountName } from '../../model/ledger.ts';
 import { type Reading, reading, type StationReadings } from './reading.ts';
 
-const day = (dayOfYear: number | null, write: (day: number) => string) => (dayOfYear === null ? null : write(dayOfYear));
+const day = (dayOfYear: number | null, write: (day: number) => string) =>
+  dayOfYear === null ? null : write(dayOfYear);
 
 export const plantingReadings: StationReadings = ({ field }, { messages, formats }) => {
   const { readings, cloth } = messages;
@@ -19,7 +20,9 @@ export const bloomReadings: StationReadings = ({ field }, { messages, formats })
   const dropped = (station: 'bloom' | 'boll', name: CountName) => {
     const ledger = field.counts.find((counts) => counts.station === station);
     const share = ledger?.shares.find((each) => each.name === name);
-    return ledger && share && ledger.whole.count > 0 ? formats.percent((100 * share.count) / ledger.whole.count, 0) : null;
+    return ledger && share && ledger.whole.count > 0
+      ? formats.percent((100 * share.count) / ledger.whole.count, 0)
+      : null;
   };
   const nodes = field.nodesAboveWhiteFlowerAtFirstFlower;
   return [

@@ -63,7 +63,10 @@ export const ginningReadings: StationReadings = ({ cleaning, ginning, pressing }
     ...reading(cloth.gin.seedCottonPerBale, pounds(gin.seedCottonLbPer480LbBale)),
     ...reading(cloth.gin.seedPerBale, pounds(gin.seedLbPer480LbBale)),
     ...reading(readings.lintMoisture, formats.percent(ginning.standMoisturePercent)),
-    ...reading(accounts.destinations.lintCleanerWaste, formats.mass(sentKg(ginning.ledger, 'lintCleanerWaste'), 0).text),
+    ...reading(
+      accounts.destinations.lintCleanerWaste,
+      formats.mass(sentKg(ginning.ledger, 'lintCleanerWaste'), 0).text,
+    ),
     ...reading(readings.lintLost, formats.mass(lintToMotes, 0).text),
   ];
 };
@@ -102,7 +105,10 @@ export const classingReadings: StationReadings = ({ classing, payments }, { mess
   const assumedChart = { mark: 'assumption', source: messages.limits.colorChart } as const;
   return [
     ...reading(fibre.readings.colorGrade, color, assumedChart),
-    ...reading(fibre.readings.leafGrade, leaf === null ? null : formats.count(leaf), { mark: 'memory', source: messages.limits.couplings }),
+    ...reading(fibre.readings.leafGrade, leaf === null ? null : formats.count(leaf), {
+      mark: 'memory',
+      source: messages.limits.couplings,
+    }),
     ...reading(fibre.readings.staple, staple === null ? null : `${staple}/32`),
     ...reading(readings.price, pounds > 0 ? formats.centsPerPound((100 * value) / pounds).text : null),
     ...reading(readings.value, formats.money(value, 0)),

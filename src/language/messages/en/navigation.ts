@@ -14,8 +14,8 @@ export const navigation = {
     heading: 'One boll makes a patch about four inches square.',
     lead: 'Follow the cotton from seed to seam. Every pound is counted, and every number says where it comes from.',
     season: { name: 'Follow a season', line: 'Plant, pick, gin, spin and weave. Decide things, and see what changes.' },
-    bench: { name: 'Ask about a cloth', line: 'Set the fiber, the yarn and the weave, side by side.' },
-    teach: { name: 'Teach a class', line: 'Lesson plans, a class link, worksheets and answer keys.' },
+    bench: { name: 'Ask about a cloth', line: 'Begin at the loom: set the threads, the weave and the finish.' },
+    teach: { name: 'Teach a class', line: 'Big letters for a projector, and a link that opens these same numbers.' },
   },
   stationOf: 'Station {number} of {all}',
   quilt: {

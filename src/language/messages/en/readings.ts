@@ -58,6 +58,7 @@ export const readings = {
   reseed: 'Another season',
   countedWholeField: 'Counted over the whole field',
   theNextStation: 'the next station',
+  furrow: '{seeds} in the furrow on {date}. {share} of them will come up.',
   node: 'node {number}',
   seedsInBoll: { one: '{n} seed in this boll', other: '{n} seeds in this boll' } as PluralForms,
 };

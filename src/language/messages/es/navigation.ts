@@ -19,10 +19,10 @@ export const navigation: typeof english = {
       name: 'Seguir una temporada',
       line: 'Sembrar, cosechar, despepitar, hilar y tejer en telar. Decidir, y ver qué cambia.',
     },
-    bench: { name: 'Preguntar por una tela', line: 'La fibra, el hilo y el ligamento, lado a lado.' },
+    bench: { name: 'Preguntar por una tela', line: 'Empezar en el telar: los hilos, el ligamento y el acabado.' },
     teach: {
       name: 'Dar una clase',
-      line: 'Planes de clase, un enlace para el grupo, hojas de trabajo y claves de respuestas.',
+      line: 'Letras grandes para el proyector y un enlace que abre estos mismos números.',
     },
   },
   stationOf: 'Estación {number} de {all}',

@@ -57,6 +57,7 @@ export const readings: typeof english = {
   reseed: 'Otra temporada',
   countedWholeField: 'Contado en todo el campo',
   theNextStation: 'la estación siguiente',
+  furrow: '{seeds} en el surco el {date}. Brotará {share} de ellas.',
   node: 'nudo {number}',
   seedsInBoll: {
     one: '{n} semilla en esta bellota',

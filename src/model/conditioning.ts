@@ -1,4 +1,4 @@
-import { groupDryKg, type Lot, type WaterGroup, waterGroups } from '../lot.ts';
+import { groupDryKg, type Lot, type WaterGroup, waterGroups } from './lot.ts';
 
 /** A conditioned lot, and the water that passed to or from the air. */
 export interface Conditioned {
@@ -7,7 +7,7 @@ export interface Conditioned {
   readonly evaporatedKg: number;
 }
 
-/** Leaves a lot in the mill's air until every part holds its regain (water per dry mass). */
+/** Leaves a lot in the air until every part holds its regain (water per dry mass). */
 export function condition(masses: Pick<Lot, 'dryKg' | 'waterKg'>, regain: number): Conditioned {
   const waterKg = {} as Record<WaterGroup, number>;
   let takenUpKg = 0;

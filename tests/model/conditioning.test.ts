@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { partMasses } from '../../../src/model/lot.ts';
-import { condition } from '../../../src/model/mill/conditioning.ts';
+import { condition } from '../../src/model/conditioning.ts';
+import { partMasses } from '../../src/model/lot.ts';
 
 test('each group comes to its regain; what it took up and what it gave are kept apart', () => {
   const dryKg = partMasses({ lint: 100, leaf: 10 });

@@ -1,0 +1,119 @@
+import { lazy, Suspense } from 'preact/compat';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { localeOf } from '../language/language.ts';
+import { loadMessages } from '../language/load-messages.ts';
+import { en, type Messages } from '../language/messages/en.ts';
+import { makeWords, WordsContext } from '../language/words.ts';
+import { ErrorBoundary } from '../ui/error-boundary.tsx';
+import { LanguageUnitsBar } from '../ui/language-units-bar.tsx';
+import { Navigation } from '../ui/navigation.tsx';
+import { Home } from './home.tsx';
+import { keepPreferences, type Preferences, readPreferences } from './preferences.ts';
+import { hashOf, readRoute } from './route.ts';
+
+const SeasonPage = lazy(() => import('./season/season-page.tsx'));
+
+/** The address as it stands, followed. */
+function useRoute() {
+  const [read, setRead] = useState(() => readRoute(location.hash));
+  useEffect(() => {
+    const follow = () => setRead(readRoute(location.hash));
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+  return read;
+}
+
+/** Preferences in force, kept on the device, with the words of their language once those have come. */
+function usePreferences() {
+  const [preferences, setPreferences] = useState(() =>
+    readPreferences(navigator.languages, matchMedia('(prefers-reduced-motion: reduce)').matches),
+  );
+  const [messages, setMessages] = useState<Messages | null>(preferences.language === 'en' ? en : null);
+  useEffect(() => {
+    let current = true;
+    // Words that cannot be fetched leave those in force: better the other language than none.
+    loadMessages(preferences.language).then(
+      (loaded) => current && setMessages(loaded),
+      () => current && setMessages((before) => before ?? en),
+    );
+    return () => {
+      current = false;
+    };
+  }, [preferences.language]);
+  useEffect(() => {
+    const { dataset } = document.documentElement;
+    dataset.theme = preferences.theme;
+    dataset.motion = preferences.motion;
+  }, [preferences.theme, preferences.motion]);
+  const change = (some: Partial<Preferences>) => {
+    const next = { ...preferences, ...some };
+    setPreferences(next);
+    keepPreferences(next);
+  };
+  return { preferences, change, messages };
+}
+
+/** The whole app: the frame, and the page of the address. */
+export function App() {
+  const { route, unread } = useRoute();
+  const { preferences, change, messages } = usePreferences();
+  const language = messages === en ? 'en' : messages ? 'es' : preferences.language;
+  const words = useMemo(
+    () => makeWords(language, preferences.units, messages ?? en),
+    [language, preferences.units, messages],
+  );
+  useEffect(() => {
+    document.documentElement.lang = localeOf(language);
+    document.title = `${words.messages.common.product}: ${words.messages.common.tagline}`;
+  }, [language, words]);
+  if (!messages) return null;
+  return (
+    <WordsContext.Provider value={words}>
+      <button type="button" class="unseen skip-link" onClick={focusMain}>
+        {words.messages.common.skip}
+      </button>
+      <header class="page-head">
+        <a class="brand" href={hashOf({ page: 'home' })}>
+          {words.messages.common.product}
+        </a>
+        <Navigation
+          pages={['season']}
+          current="season"
+          hrefOf={() => hashOf({ page: 'season', station: 'planting', query: '' })}
+        />
+        <LanguageUnitsBar
+          theme={preferences.theme}
+          onLanguage={(chosen) => change({ language: chosen })}
+          onUnitSystem={(units) => change({ units })}
+          onTheme={(theme) => change({ theme })}
+        />
+      </header>
+      {unread ? (
+        <p class="address-note" role="status">
+          {words.messages.problems.address} <code>{unread}</code>
+        </p>
+      ) : null}
+      <ErrorBoundary>
+        {route.page === 'home' ? (
+          <Home theme={preferences.theme} onProjector={() => change({ theme: 'projector' })} />
+        ) : (
+          <Suspense
+            fallback={
+              <main id="main" class="loading">
+                {words.messages.common.loading}
+              </main>
+            }
+          >
+            <SeasonPage route={route} preferences={preferences} />
+          </Suspense>
+        )}
+      </ErrorBoundary>
+    </WordsContext.Provider>
+  );
+}
+
+/** The address holds the route, so the skip link moves the focus itself. */
+function focusMain() {
+  document.getElementById('main')?.focus();
+}

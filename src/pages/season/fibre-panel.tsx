@@ -1,0 +1,64 @@
+import { useMemo } from 'preact/hooks';
+import { useWords } from '../../language/words.ts';
+import { type Fibre, readFibre } from '../../model/fibre.ts';
+import { lengthArrayMm } from '../../model/length/statistics.ts';
+import type { FibrePlace, Season } from '../../model/season.ts';
+import type { StationId } from '../../model/station.ts';
+import { FibreCard } from '../../ui/fibre-card.tsx';
+
+/** Fibres laid out on the card; enough for the shape, few enough to see each. */
+const fibresLaid = 118;
+
+/** Where the fibre of a station is read, before and after it. */
+const placesOf: Readonly<
+  Record<StationId, { readonly before?: FibrePlace; readonly after: FibrePlace | 'gin' | 'mill' }>
+> = {
+  planting: { after: 'boll' },
+  bloom: { after: 'boll' },
+  boll: { after: 'boll' },
+  harvest: { before: 'boll', after: 'harvest' },
+  module: { before: 'harvest', after: 'harvest' },
+  cleaning: { before: 'harvest', after: 'seedCottonCleaning' },
+  ginning: { before: 'seedCottonCleaning', after: 'gin' },
+  pressing: { after: 'gin' },
+  classing: { after: 'gin' },
+  spinning: { after: 'mill' },
+  weaving: { after: 'mill' },
+  sewing: { after: 'mill' },
+};
+
+/** The fibre of a place in the chain, or the last one before it that the season reached. */
+function fibreAt(season: Season, place: FibrePlace | 'gin' | 'mill'): Fibre | null {
+  const trail = season.fibreTrail;
+  const milled = (after: FibrePlace) => after === 'card' || after === 'comber';
+  const found =
+    place === 'mill'
+      ? trail.at(-1)
+      : place === 'gin'
+        ? trail.filter(({ after }) => !milled(after)).at(-1)
+        : trail.find(({ after }) => after === place);
+  return found?.fibre ?? null;
+}
+
+/** The fibre card of a station: its fibres laid out, with the state before as chalk. Absent when no crop came. */
+export function FibrePanel({ season, station }: { readonly season: Season; readonly station: StationId }) {
+  const { messages } = useWords();
+  const places = placesOf[station];
+  const after = fibreAt(season, places.after);
+  const before =
+    station === 'spinning' ? fibreAt(season, 'gin') : places.before ? fibreAt(season, places.before) : null;
+  const laid = useMemo(() => (after ? lengthArrayMm(after.lengths, fibresLaid) : []), [after]);
+  const laidBefore = useMemo(() => (before ? lengthArrayMm(before.lengths, fibresLaid) : null), [before]);
+  if (!after) return null;
+  const thirties = season.scenario.era === 'thirties';
+  const inBoll = places.after === 'boll';
+  const note = inBoll ? messages.fibre.handGinned : thirties ? messages.fibre.instrumentToday : null;
+  return (
+    <FibreCard
+      lengthsMm={laid}
+      reading={readFibre(after)}
+      {...(laidBefore && before ? { beforeMm: laidBefore, readingBefore: readFibre(before) } : {})}
+      {...(note ? { note } : {})}
+    />
+  );
+}

@@ -1,0 +1,91 @@
+import { fill } from '../../language/fill.ts';
+import type { Words } from '../../language/words.ts';
+import type { FieldDay, FieldSeason } from '../../model/field/field-season.ts';
+import { type PlantSample, samplePlant } from '../../model/field/sample-plant.ts';
+import { openStream } from '../../model/random.ts';
+import type { Season } from '../../model/season.ts';
+import type { DisplayList } from '../../scene/display-list.ts';
+import { furrowFeet, furrowScene } from '../../scene/stations/plant/furrow.ts';
+import { plantScene, viewInchesFor } from '../../scene/stations/plant/plant.ts';
+
+export interface PictureSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Days that a harvest aid takes to drop the leaves. Common practice: ten to fourteen days to harvest. */
+const leafDropDays = 10;
+
+const sampled = new WeakMap<FieldSeason, PlantSample>();
+/** The one plant of a season that is drawn. */
+function plantOf(season: Season): PlantSample {
+  const known = sampled.get(season.field);
+  if (known) return known;
+  const plant = samplePlant(season.field, openStream(season.seed, 'plant'));
+  sampled.set(season.field, plant);
+  return plant;
+}
+
+/** The field's mean on a day of the year; the nearest day that the season has. */
+export function fieldDayOn(field: FieldSeason, dayOfYear: number): FieldDay {
+  const index = Math.min(field.days.length - 1, Math.max(0, dayOfYear - field.plantedDay));
+  return field.days[index]!;
+}
+
+/** Leaves still on, 0 to 1: all until the harvest aid, then falling to what it leaves. */
+function leafShareOn(field: FieldSeason, dayOfYear: number): number {
+  const aid = field.events.harvestAid;
+  if (aid === null || !field.crop || dayOfYear <= aid) return 1;
+  const dropped = Math.min(1, (dayOfYear - aid) / leafDropDays);
+  return 1 - dropped * (1 - field.crop.leafRemaining);
+}
+
+/** The field on a day: the furrow until the crop is up, then one plant with every organ where the model has it. */
+export function fieldPicture(season: Season, dayOfYear: number, words: Words, size: PictureSize): DisplayList {
+  const { field, scenario } = season;
+  const { formats, messages } = words;
+  const day = fieldDayOn(field, dayOfYear);
+  const weather = { dd60: day.dd60, rainInches: day.rainInches, irrigationInches: day.irrigationInches };
+  const upDay = field.events.emerged;
+  if (upDay === null || dayOfYear < upDay) {
+    const planting = scenario.decisions.planting;
+    const sown = field.counts.find(({ station }) => station === 'planting');
+    const up = sown?.shares.find(({ name }) => name === 'plants')?.count ?? 0;
+    const lastDay = upDay ?? field.days.at(-1)!.dayOfYear + 1;
+    return furrowScene({
+      seedsPerFoot: planting.seedsPerFoot,
+      progress: Math.min(1, (dayOfYear - field.plantedDay) / Math.max(1, lastDay - field.plantedDay)),
+      emergingShare: sown && sown.whole.count > 0 ? up / sown.whole.count : 0,
+      weather,
+      soilWaterFraction: day.soilWaterFraction,
+      size,
+      labels: {
+        rowTicks: Array.from({ length: furrowFeet(size.width) + 1 }, (_, feet) =>
+          feet === 0 ? { feet } : { feet, text: formats.length(feet * 12).text },
+        ),
+      },
+    });
+  }
+  const view = viewInchesFor(day.plantHeightInches);
+  const spacing = view > 30 ? 8 : view > 15 ? 4 : 2;
+  return plantScene({
+    plant: plantOf(season),
+    dayOfYear,
+    kind: field.variety.kind,
+    heightInches: day.plantHeightInches,
+    weather,
+    soilWaterFraction: day.soilWaterFraction,
+    leafShare: leafShareOn(field, dayOfYear),
+    openShare: day.openPercent / 100,
+    cutBoll: true,
+    size,
+    labels: {
+      heightTicks: Array.from({ length: Math.ceil(view / (spacing / 2)) }, (_, i) => {
+        const inches = (i * spacing) / 2;
+        return i % 2 === 0 ? { inches, text: formats.length(inches).text } : { inches };
+      }),
+      node: (number) => fill(messages.readings.node, { number: formats.count(number) }),
+      cutBoll: (seeds) => formats.plural(seeds, messages.readings.seedsInBoll),
+    },
+  });
+}

@@ -1,0 +1,80 @@
+import { useMemo, useState } from 'preact/hooks';
+import { fill } from '../../language/fill.ts';
+import { useWords } from '../../language/words.ts';
+import { closingErrorRelative, type MassEntry, type MassLedger } from '../../model/ledger.ts';
+import { type Part, parts } from '../../model/lot.ts';
+import type { Season } from '../../model/season.ts';
+import { type StationId, stationIds } from '../../model/station.ts';
+import { kilogramsFromPounds, POUNDS_PER_STATISTICAL_BALE } from '../../model/units.ts';
+import { ChoiceRow } from '../../ui/choice-row.tsx';
+import { CountTable } from '../../ui/count-table.tsx';
+import { LedgerTable } from '../../ui/ledger-table.tsx';
+
+export type LedgerScale = 'bale' | 'field';
+
+function scaled<Entry extends MassEntry>(entry: Entry, factor: number): Entry {
+  const dryKg = {} as Record<Part, number>;
+  for (const part of parts) dryKg[part] = entry.dryKg[part] * factor;
+  return { ...entry, dryKg, waterKg: entry.waterKg * factor };
+}
+
+/** The share of the field that makes one 480-pound bale; 1 where nothing was pressed. */
+export function oneBaleShare(season: Season): number {
+  const netKg = season.pressing?.bales.reduce((sum, bale) => sum + bale.netKg, 0) ?? 0;
+  return netKg > 0 ? kilogramsFromPounds(POUNDS_PER_STATISTICAL_BALE) / netKg : 1;
+}
+
+/** A station's mass ledger scaled to one bale's worth or left whole; null in the field, where things are counted. */
+export function ledgerOf(season: Season, station: StationId, scale: LedgerScale): MassLedger | null {
+  const ledger = season.ledgers.find((each) => each.station === station);
+  if (!ledger) return null;
+  const factor = scale === 'bale' ? oneBaleShare(season) : 1;
+  return {
+    station,
+    in: ledger.in.map((entry) => scaled(entry, factor)),
+    out: ledger.out.map((entry) => scaled(entry, factor)),
+  };
+}
+
+/** The ledger of a station: every part and every pound, closing to zero. */
+export function LedgerPanel({ season, station }: { readonly season: Season; readonly station: StationId }) {
+  const { messages } = useWords();
+  const [scale, setScale] = useState<LedgerScale>('bale');
+  const whole = season.ledgers.find((each) => each.station === station);
+  const shown = useMemo(() => ledgerOf(season, station, scale), [season, station, scale]);
+  const counts = season.field.counts.filter((each) => each.station === station);
+  const names = messages.stations;
+  const index = stationIds.indexOf(station);
+  const nameAt = (at: number) => names[stationIds[at] ?? station].name;
+  if (counts.length > 0) {
+    return (
+      <section class="ledger-panel" aria-label={messages.ledger.heading}>
+        <h2>{messages.ledger.heading}</h2>
+        <CountTable ledgers={counts} caption={messages.readings.countedWholeField} />
+      </section>
+    );
+  }
+  if (!whole || !shown) return null;
+  return (
+    <section class="ledger-panel" aria-label={messages.ledger.heading}>
+      <div class="panel-head">
+        <h2>{messages.ledger.heading}</h2>
+        <ChoiceRow
+          label={messages.readings.scale}
+          labelUnseen
+          options={(['bale', 'field'] as const).map((value) => ({ value, label: messages.readings.scales[value] }))}
+          value={scale}
+          onChoose={setScale}
+        />
+      </div>
+      <LedgerTable
+        ledger={shown}
+        closingErrorRelative={closingErrorRelative(whole)}
+        lotNames={{
+          in: fill(messages.accounts.lotIn, { name: nameAt(index - 1) }),
+          out: fill(messages.accounts.lotOut, { name: nameAt(index + 1) }),
+        }}
+      />
+    </section>
+  );
+}

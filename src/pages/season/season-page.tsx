@@ -1,0 +1,224 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { fill } from '../../language/fill.ts';
+import { useWords } from '../../language/words.ts';
+import type { Season } from '../../model/season.ts';
+import { stationIds } from '../../model/station.ts';
+import { dayAt, stationSpan } from '../../model/timeline.ts';
+import { decodeRun, encodeRun } from '../../statechart/saved-run.ts';
+import { speeds } from '../../statechart/season-machine.ts';
+import { Announcer } from '../../ui/announcer.tsx';
+import { ChoiceRow } from '../../ui/choice-row.tsx';
+import { PatchButton } from '../../ui/patch-button.tsx';
+import { SewistLine } from '../../ui/sewist-line.tsx';
+import { Twin } from '../../ui/twin.tsx';
+import { useNarrow } from '../../ui/use-narrow.ts';
+import { WhatChanged } from '../../ui/what-changed.tsx';
+import type { Preferences } from '../preferences.ts';
+import { hashOf, type Route } from '../route.ts';
+import { useSelector } from '../use-selector.ts';
+import { DecisionsPanel } from './decisions-panel.tsx';
+import { FarmBar } from './farm-bar.tsx';
+import { FibrePanel } from './fibre-panel.tsx';
+import { LedgerPanel } from './ledger-panel.tsx';
+import { QuiltMap } from './quilt-map.tsx';
+import { refusalText, stopText } from './refusal-text.ts';
+import { SceneView } from './scene-view.tsx';
+import { openSession, type Session } from './season-session.ts';
+import { seeText } from './see-text.ts';
+import { stationChanges } from './station-readings.ts';
+import { TimeBar } from './time-bar.tsx';
+import './season.css';
+
+export interface SeasonPageProps {
+  readonly route: Extract<Route, { page: 'season' }>;
+  readonly preferences: Preferences;
+}
+
+/** The moment of the runner, a few times a second at most: panels must not flood a reader. */
+function useMoment(session: Session) {
+  const [moment, setMoment] = useState(session.runner.current);
+  useEffect(() => {
+    let waiting: number | null = null;
+    const show = () => {
+      waiting = null;
+      setMoment(session.runner.current());
+    };
+    const stop = session.runner.subscribe(() => {
+      waiting ??= requestAnimationFrame(show);
+    });
+    show();
+    return () => {
+      stop();
+      if (waiting !== null) cancelAnimationFrame(waiting);
+    };
+  }, [session]);
+  return moment;
+}
+
+const whole = <Snapshot,>(snapshot: Snapshot) => snapshot;
+
+/** The main job: one season, station by station. */
+export default function SeasonPage({ route, preferences }: SeasonPageProps) {
+  const opened = useMemo(() => decodeRun(route.query), []);
+  const session = useMemo(() => openSession(opened.run, route.station), [opened]);
+  useEffect(() => session.close, [session]);
+  return <SeasonView session={session} route={route} preferences={preferences} ignored={opened.ignored} />;
+}
+
+interface SeasonViewProps extends SeasonPageProps {
+  readonly session: Session;
+  readonly ignored: readonly string[];
+}
+
+function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
+  const words = useWords();
+  const { messages, formats } = words;
+  const snapshot = useSelector(session.actor, whole);
+  const moment = useMoment(session);
+  const [before, setBefore] = useState<Season | null>(null);
+  const { scenario, seed, station, sewn, refusal, speed } = snapshot.context;
+  const season = session.seasonOf(scenario, seed);
+  const index = stationIds.indexOf(station);
+  const span = stationSpan(season, station);
+  const dayOfYear = dayAt(span, moment.station === station ? moment.step : 0);
+  const name = messages.stations[station].name;
+  const send = session.actor.send;
+  const narrow = useNarrow();
+  const map = (
+    <QuiltMap
+      station={station}
+      sewn={sewn}
+      theme={preferences.theme}
+      onGo={(id) => send({ type: 'GO_TO', station: id })}
+    />
+  );
+
+  // The address follows the season, so that it can be copied at any time; it never adds to the history at each choice.
+  useEffect(() => {
+    const hash = hashOf({ page: 'season', station, query: encodeRun({ scenario, seed }) });
+    if (location.hash !== hash) history.replaceState(null, '', hash);
+  }, [scenario, seed, station]);
+  // A link inside the page to another station asks the season to go there, as far as it may.
+  useEffect(() => {
+    if (route.station !== session.actor.getSnapshot().context.station) session.goTowards(route.station);
+  }, [route, session]);
+
+  const decide = (key: string, value: number | string | boolean) => {
+    setBefore(season);
+    send({ type: 'DECIDE', station, key, value });
+  };
+  const see = seeText(season, station, dayOfYear, words);
+  const changes = stationChanges(season, before?.scenario.id === scenario.id ? before : null, station, words);
+  const refused = refusal ? refusalText(refusal, words) : '';
+  const stopped = season.stopped && stationIds.indexOf(season.stopped.station) <= index ? stopText(season, words) : '';
+  const next = stationIds[index + 1];
+  const finished = snapshot.value === 'finished';
+
+  return (
+    <main id="main" class="season" tabIndex={-1} data-station={station}>
+      <div class="season-title">
+        <h1>{name}</h1>
+        <p>
+          {fill(messages.navigation.stationOf, {
+            number: formats.count(index + 1),
+            all: formats.count(stationIds.length),
+          })}
+          <br />
+          {formats.day(((dayOfYear - 1) % 365) + 1)}, {scenario.name[words.language]}
+        </p>
+      </div>
+      {ignored.length > 0 ? (
+        <p class="address-note" role="status">
+          {messages.problems.address} <code>{ignored.join(' ')}</code>
+        </p>
+      ) : null}
+      {narrow ? (
+        <div class="season-map">
+          {map}
+          <ChoiceRow
+            label={messages.scenes.ribbon.speed}
+            labelUnseen
+            options={speeds.map((value) => ({ value, label: messages.scenes.ribbon.speeds[value] }))}
+            value={speed}
+            onChoose={(chosen) => send({ type: 'SPEED', speed: chosen })}
+          />
+        </div>
+      ) : null}
+      <figure class="season-scene">
+        <SceneView
+          season={season}
+          station={station}
+          dayOfYear={dayOfYear}
+          theme={preferences.theme}
+          alt={see.join(' ')}
+        />
+      </figure>
+      <aside class="season-side">
+        <Twin
+          name={name}
+          see={see.map((line) => <p key={line}>{line}</p>)}
+          change={<DecisionsPanel scenario={scenario} station={station} onDecide={decide} />}
+          changed={
+            changes.length > 0 ? (
+              <>
+                {before ? null : <p class="caption">{messages.scenes.firstLook}</p>}
+                <WhatChanged
+                  heading={before ? messages.readings.changedHeading : messages.readings.heading}
+                  changes={changes}
+                  headingUnseen
+                />
+              </>
+            ) : (
+              <p>{stopped}</p>
+            )
+          }
+        />
+        <FibrePanel season={season} station={station} />
+        <SewistLine station={station} />
+      </aside>
+      <div class="season-ledger">
+        {stopped ? <p class="stop-note">{stopped}</p> : null}
+        <LedgerPanel season={season} station={station} />
+        <FarmBar session={session} scenario={scenario} seed={seed} />
+      </div>
+      <div class="season-foot">
+        {narrow ? null : map}
+        <TimeBar
+          season={season}
+          span={span}
+          moment={moment}
+          playing={snapshot.matches('playing')}
+          speed={speed}
+          onSeek={(step) => {
+            send({ type: 'PAUSE' });
+            session.runner.seek(step);
+          }}
+          onPlay={() => send({ type: 'PLAY' })}
+          onPause={() => send({ type: 'PAUSE' })}
+          onStep={() => send({ type: 'STEP_DAY' })}
+          onSpeed={(chosen) => send({ type: 'SPEED', speed: chosen })}
+        />
+        <div class="sew-in">
+          {finished ? (
+            <>
+              <p class="sewn-note">{messages.navigation.finished}</p>
+              <PatchButton ink="weld" primary onPress={() => send({ type: 'START_OVER' })}>
+                {messages.common.startOver}
+              </PatchButton>
+            </>
+          ) : (
+            <PatchButton ink="madder" primary onPress={() => send({ type: 'SEW_IN' })}>
+              {messages.navigation.sewIn}
+            </PatchButton>
+          )}
+          {refused ? (
+            <p class="refusal" role="alert">
+              {refused}
+            </p>
+          ) : null}
+        </div>
+      </div>
+      <Announcer message={finished ? messages.navigation.finished : next ? `${name}.` : name} />
+    </main>
+  );
+}

@@ -1,0 +1,66 @@
+import { fill } from '../../language/fill.ts';
+import type { Words } from '../../language/words.ts';
+import { totalDryKg } from '../../model/lot.ts';
+import type { Season } from '../../model/season.ts';
+import type { StationId } from '../../model/station.ts';
+import { fieldDayOn } from './field-picture.ts';
+import { ledgerOf } from './ledger-panel.tsx';
+
+/**
+ * What a scene shows, in words: the plant and its fruit on a day, or what comes in and where it goes.
+ * @param dayOfYear the day shown, for the field's stations
+ */
+export function seeText(season: Season, station: StationId, dayOfYear: number, words: Words): string[] {
+  const { messages, formats } = words;
+  const { scenes, accounts } = messages;
+  if (station === 'planting' || station === 'bloom' || station === 'boll') {
+    const day = fieldDayOn(season.field, dayOfYear);
+    const { emerged } = season.field.events;
+    if (emerged === null || day.dayOfYear < emerged) return [furrowText(season, day.dayOfYear, words)];
+    const { squares, flowersToday, greenBolls, openBolls, shed } = day.perPlant;
+    const count = (value: number) => formats.number(value, 1);
+    return [
+      fill(scenes.plant, {
+        height: formats.length(day.plantHeightInches).text,
+        date: formats.day(day.dayOfYear),
+        nodes: formats.number(day.nodes, 1),
+      }),
+      fill(scenes.fruit, {
+        squares: count(squares),
+        flowers: count(flowersToday),
+        green: count(greenBolls),
+        open: count(openBolls),
+        shed: count(shed),
+      }),
+    ];
+  }
+  const ledger = ledgerOf(season, station, 'bale');
+  if (!ledger) return [];
+  const kgOf = (entry: (typeof ledger.out)[number]) => totalDryKg(entry.dryKg) + entry.waterKg;
+  const lotIn = ledger.in.reduce((sum, entry) => sum + totalDryKg(entry.dryKg) + entry.waterKg, 0);
+  const names: Readonly<Record<string, string>> = { ...accounts.destinations, lot: messages.readings.theNextStation };
+  const list = ledger.out
+    .filter((entry) => kgOf(entry) > 0)
+    .map((entry) =>
+      fill(scenes.flowPart, { mass: formats.mass(kgOf(entry)).text, name: names[entry.account] ?? entry.account }),
+    );
+  return [
+    fill(scenes.flow, {
+      mass: formats.mass(lotIn).text,
+      name: messages.stations[station].name,
+      list: formats.list(list),
+    }),
+  ];
+}
+
+/** Seeds in the ground, before the crop is up. */
+function furrowText({ field, scenario }: Season, dayOfYear: number, { messages, formats }: Words): string {
+  const sown = field.counts.find(({ station }) => station === 'planting');
+  const plants = sown?.shares.find(({ name }) => name === 'plants')?.count ?? 0;
+  const share = sown && sown.whole.count > 0 ? plants / sown.whole.count : 0;
+  return fill(messages.readings.furrow, {
+    seeds: formats.seeds(scenario.decisions.planting.seedsPerFoot).spoken,
+    date: formats.day(dayOfYear),
+    share: formats.percent(100 * share, 0),
+  });
+}
