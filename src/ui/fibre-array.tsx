@@ -19,7 +19,7 @@ const letterPx = 8.4;
 const notchPx = 16;
 const firstWidth = 400;
 /** Threads closer than this run together, so a narrow pad lays out fewer fibers and says how many. */
-const leastPitchPx = 3;
+const leastPitchPx = 2.4;
 /** A scissor-sharp lean for each thread, the same on every drawing. */
 const leanPx = (index: number): number => ((index * 7919) % 13) / 13 - 0.5;
 

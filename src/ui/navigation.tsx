@@ -21,7 +21,6 @@ export function Navigation({ pages, current, hrefOf }: NavigationProps) {
   const narrow = useNarrow();
   const [open, setOpen] = useState(false);
   const id = useId();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the menu folds up when the page changes
   useEffect(() => setOpen(false), [current]);
   return (
     <nav class="navigation" aria-label={words.label}>
