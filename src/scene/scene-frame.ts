@@ -1,5 +1,5 @@
 import type { Shown } from './cloth/part-cloth.ts';
-import { pieceMarks } from './cloth/piece.ts';
+import { type LintForm, pieceMarks } from './cloth/piece.ts';
 import { pathLength, spotAt } from './cloth/point.ts';
 import type { DisplayList, Mark, Point } from './display-list.ts';
 
@@ -7,6 +7,8 @@ import type { DisplayList, Mark, Point } from './display-list.ts';
 export interface MovingPiece {
   readonly name: string;
   readonly part: Shown;
+  /** What its lint has become; left out, a tuft. */
+  readonly form?: LintForm;
   /** The mass it stands for, kg. */
   readonly standsForKg: number;
   readonly path: readonly Point[];
@@ -50,7 +52,7 @@ export function pieceAt(piece: MovingPiece, seconds: number, lapSeconds: number)
 export function frameAtRest(frame: SceneFrame): DisplayList {
   const pieces: Mark[] = frame.moving.flatMap((piece) => {
     const [x, y] = pieceAt(piece, 0, frame.lapSeconds);
-    return [...pieceMarks(piece.part, piece.name, { x, y, size: piece.size, turn: piece.turn })];
+    return [...pieceMarks(piece.part, piece.name, { x, y, size: piece.size, turn: piece.turn }, piece.form)];
   });
   return [...frame.still, { kind: 'group', name: 'pieces', count: frame.moving.length, marks: pieces }, ...frame.over];
 }

@@ -85,7 +85,7 @@ function stripMarks(name: string, path: readonly Point[], strip: BandStrip, edge
   const row = (across: number, size: number): Mark => ({
     kind: 'stitches',
     stitches: partStitches(strip.part, offsetPath(path, across), `${name}/row${Math.round(across)}`, size),
-    ink: strip.part === 'lint' ? 'faded' : cloth.thread,
+    ink: strip.part === 'lint' ? 'lint' : cloth.thread,
     width: partThreadWidth(strip.part) * (size < 1 ? 0.75 : 1),
   });
   if (strip.width > rowPx * 1.25) {

@@ -111,7 +111,7 @@ export function openBollMarks(name: string, placing: Required<Placing>, locks: 4
 }
 
 function lockMarks(name: string, [x, y]: Point, radius: number, outwards: number, chance: () => number): Mark[] {
-  const outline = tuftOutline(x, y, radius, name, radius > 12 ? 5 : 4, outwards + 0.4);
+  const outline = tuftOutline(x, y, radius, name, radius > 12 ? 6 : 5, outwards + 0.4);
   const sewn = radius > 16;
   const marks: Mark[] = [
     patch(name, outline, 'lint', {

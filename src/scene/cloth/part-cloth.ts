@@ -6,7 +6,7 @@ export type Shown = Part | 'water';
 
 /** The cloth a part is cut from and the thread that sews it. */
 export const partCloth: Readonly<Record<Shown, { readonly fill: InkName; readonly thread: InkName }>> = {
-  lint: { fill: 'lint', thread: 'mid' },
+  lint: { fill: 'fadedThin', thread: 'mid' },
   seed: { fill: 'walnut', thread: 'thread' },
   burs: { fill: 'madder', thread: 'thread' },
   sticks: { fill: 'weldOnIron', thread: 'thread' },

@@ -184,3 +184,72 @@ export const finishShape: readonly Point[] = [
   [-0.5, 0.82],
   [-0.88, 0.44],
 ];
+
+/** A hank: two loops of yarn with the twist between them, and the turns drawn on it. */
+export const hankShape: readonly Point[] = [
+  [-0.96, -0.1],
+  [-0.74, -0.52],
+  [-0.3, -0.5],
+  [0, -0.24],
+  [0.3, -0.5],
+  [0.74, -0.52],
+  [0.96, -0.1],
+  [0.94, 0.16],
+  [0.7, 0.54],
+  [0.3, 0.5],
+  [0, 0.24],
+  [-0.3, 0.5],
+  [-0.7, 0.54],
+  [-0.94, 0.16],
+];
+export const hankTurns: readonly (readonly [Point, Point])[] = [
+  [
+    [-0.14, -0.18],
+    [0.14, 0.18],
+  ],
+  [
+    [-0.66, -0.26],
+    [-0.34, -0.2],
+  ],
+  [
+    [-0.7, 0],
+    [-0.34, 0.02],
+  ],
+  [
+    [-0.64, 0.28],
+    [-0.34, 0.22],
+  ],
+  [
+    [0.34, -0.22],
+    [0.66, -0.26],
+  ],
+  [
+    [0.34, 0],
+    [0.7, 0.02],
+  ],
+  [
+    [0.34, 0.22],
+    [0.64, 0.28],
+  ],
+];
+
+/** A snip of cloth, and threads over and under. */
+export const snipShape: readonly Point[] = [
+  [-0.78, -0.74],
+  [0.74, -0.82],
+  [0.8, 0.74],
+  [-0.72, 0.8],
+];
+export const snipWeave: readonly (readonly [Point, Point])[] = [-0.4, 0, 0.4].flatMap((y, row) =>
+  [-0.4, 0, 0.4].map((x, column): readonly [Point, Point] =>
+    (row + column) % 2
+      ? [
+          [x - 0.15, y],
+          [x + 0.15, y],
+        ]
+      : [
+          [x, y - 0.15],
+          [x, y + 0.15],
+        ],
+  ),
+);

@@ -1,4 +1,4 @@
-import type { DisplayList, Point, Stitch } from '../display-list.ts';
+import type { DisplayList, Mark, Point, Stitch } from '../display-list.ts';
 import { chanceOf, spread } from './chance.ts';
 import { cutEdge } from './cut-edge.ts';
 import { partCloth, type Shown } from './part-cloth.ts';
@@ -8,12 +8,16 @@ import {
   dirtChips,
   dropShape,
   finishShape,
+  hankShape,
+  hankTurns,
   leafShape,
   leafVeins,
   moteHairs,
   moteShape,
   seedShape,
   sizeShape,
+  snipShape,
+  snipWeave,
   stickShape,
 } from './piece-shapes.ts';
 import { type Placing, place } from './point.ts';
@@ -22,16 +26,20 @@ import { tuftOutline } from './tuft.ts';
 /** Above this radius a piece has room for stitches. */
 const ROOM_TO_SEW_PX = 13;
 
+/** What the lint has become: loose, spun, woven or knitted. */
+export type LintForm = 'tuft' | 'yarn' | 'cloth';
+
 /**
  * One counted piece, drawn around the origin of its placing. Its shape alone says what it is, down to 7 px from middle to edge.
  * @param placing x, y, size (px from the middle to the edge) and turn
  */
-export function pieceMarks(part: Shown, name: string, placing: Required<Pick<Placing, 'x' | 'y' | 'size'>> & Placing) {
-  const draw = painters[part];
-  return draw(name, placing);
+export function pieceMarks(part: Shown, name: string, placing: PiecePlacing, form: LintForm = 'tuft'): DisplayList {
+  if (part === 'lint') return lintForms[form](name, placing);
+  return painters[part](name, placing);
 }
 
-type Draw = (name: string, placing: Required<Pick<Placing, 'x' | 'y' | 'size'>> & Placing) => DisplayList;
+type PiecePlacing = Required<Pick<Placing, 'x' | 'y' | 'size'>> & Placing;
+type Draw = (name: string, placing: PiecePlacing) => DisplayList;
 
 /** A cut shape in its part's cloth, without a seam. */
 const cutShape =
@@ -45,26 +53,72 @@ const cutShape =
 const line = (from: Point, to: Point): Stitch => [from[0], from[1], to[0], to[1]];
 const pathStitches = (path: readonly Point[]): Stitch[] => path.slice(1).map((to, i) => line(path[i]!, to));
 
-/** A tuft on the white lint band would vanish: it is laid on a slip of indigo cloth that shows all round. */
-const tuft: Draw = (name, { x, y, size }) => {
-  const chance = chanceOf(`${name}/lint`);
+/** An indigo slip shows all round a white piece, or it would vanish on the white band. */
+function onSlip(
+  name: string,
+  outline: readonly Point[],
+  { x, y, size }: { x: number; y: number; size: number },
+): Mark[] {
   const edge = Math.max(1.1, size * 0.09);
-  const outer = tuftOutline(x, y, size, name);
-  const inner = outer.map(([px, py]): Point => {
-    const reach = Math.hypot(px - x, py - y);
-    return [x + ((px - x) * (reach - edge)) / reach, y + ((py - y) * (reach - edge)) / reach];
-  });
-  const fibres: Stitch[] = Array.from({ length: size > ROOM_TO_SEW_PX ? 9 : 5 }, (_, i) => {
-    const angle = (i / (size > ROOM_TO_SEW_PX ? 9 : 5)) * 2 * Math.PI + spread(chance, 0.3);
-    const from = size * (0.16 + 0.14 * chance());
-    const to = from + size * 0.26;
-    const lean = angle + spread(chance, 0.24);
-    return [x + Math.cos(angle) * from, y + Math.sin(angle) * from, x + Math.cos(lean) * to, y + Math.sin(lean) * to];
+  const inner = outline.map(([px, py]): Point => {
+    const reach = Math.hypot(px - x, py - y) || 1;
+    const kept = Math.max(0.2, (reach - edge) / reach);
+    return [x + (px - x) * kept, y + (py - y) * kept];
   });
   return [
-    patch(name, outer, 'mid', { shadow: 1.2, seam: 0, scissors: 'asDrawn', grain: null }),
+    patch(name, outline, 'mid', { shadow: 1.2, seam: 0, scissors: 'asDrawn', grain: null }),
     patch(`${name}/top`, inner, 'lint', { shadow: 0, seam: 0, scissors: 'asDrawn', grain: null }),
-    { kind: 'stitches', stitches: fibres, ink: 'faded', width: Math.max(0.9, size * 0.055), flat: true },
+  ];
+}
+
+/** A tuft. Its fibres are drawn as loose curls, never as rays: rays would make a flower of it. */
+const tuft: Draw = (name, { x, y, size }) => {
+  const chance = chanceOf(`${name}/lint`);
+  const count = size > ROOM_TO_SEW_PX ? 6 : 3;
+  const fibres: Stitch[] = Array.from({ length: count }, (_, i) => {
+    const around = (i / count) * 2 * Math.PI + spread(chance, 0.5);
+    const [cx, cy] = [x + Math.cos(around) * size * 0.36, y + Math.sin(around) * size * 0.34];
+    const heading = around + Math.PI / 2 + spread(chance, 0.7);
+    const half = size * (0.13 + 0.07 * chance());
+    const bend = size * 0.1;
+    const [dx, dy] = [Math.cos(heading) * half, Math.sin(heading) * half];
+    const [mx, my] = [cx + Math.cos(around) * bend, cy + Math.sin(around) * bend];
+    return [[cx - dx, cy - dy, mx, my] as const, [mx, my, cx + dx, cy + dy] as const];
+  }).flat();
+  return [
+    ...onSlip(name, tuftOutline(x, y, size, name), { x, y, size }),
+    { kind: 'stitches', stitches: fibres, ink: 'faded', width: Math.max(0.9, size * 0.06), flat: true },
+  ];
+};
+
+/** A hank of yarn: twisted once in the middle. */
+const hank: Draw = (name, placing) => {
+  const outline = place(hankShape, placing);
+  const turns = place(hankTurns.flat(), placing);
+  return [
+    ...onSlip(name, outline, placing),
+    {
+      kind: 'stitches',
+      stitches: hankTurns.map((_, i) => line(turns[i * 2]!, turns[i * 2 + 1]!)),
+      ink: 'mid',
+      width: Math.max(0.9, placing.size * 0.07),
+      flat: true,
+    },
+  ];
+};
+
+/** A snip of woven cloth. */
+const snip: Draw = (name, placing) => {
+  const weave = place(snipWeave.flat(), placing);
+  return [
+    ...onSlip(name, place(snipShape, placing), placing),
+    {
+      kind: 'stitches',
+      stitches: snipWeave.map((_, i) => line(weave[i * 2]!, weave[i * 2 + 1]!)),
+      ink: 'mid',
+      width: Math.max(0.9, placing.size * 0.08),
+      flat: true,
+    },
   ];
 };
 
@@ -169,8 +223,9 @@ const drop: Draw = (name, placing) => {
   ];
 };
 
-const painters: Readonly<Record<Shown, Draw>> = {
-  lint: tuft,
+const lintForms: Readonly<Record<LintForm, Draw>> = { tuft, yarn: hank, cloth: snip };
+
+const painters: Readonly<Record<Exclude<Shown, 'lint'>, Draw>> = {
   seed,
   burs: bur,
   sticks: cutShape('sticks', stickShape),

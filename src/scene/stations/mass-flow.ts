@@ -1,5 +1,7 @@
+import type { StationId } from '../../model/station.ts';
 import { bandMarks, bandWidth } from '../cloth/band.ts';
 import { patch } from '../cloth/patch.ts';
+import type { LintForm } from '../cloth/piece.ts';
 import { type Box, pathLength, rectangle } from '../cloth/point.ts';
 import { group, type Mark, type Point } from '../display-list.ts';
 import type { MovingPiece, SceneFrame } from '../scene-frame.ts';
@@ -11,6 +13,13 @@ import { drawMachine } from './machines/draw-machine.ts';
 
 /** Every piece goes the whole of its path in this time, seconds. */
 const LAP_SECONDS = 26;
+
+/** Where lint stops being loose. */
+const lintForms: Readonly<Partial<Record<StationId, { readonly in: LintForm; readonly out: LintForm }>>> = {
+  spinning: { in: 'tuft', out: 'yarn' },
+  weaving: { in: 'yarn', out: 'cloth' },
+  sewing: { in: 'cloth', out: 'cloth' },
+};
 
 export interface MassFlowFrame extends SceneFrame {
   readonly pxPerKg: number;
@@ -94,12 +103,14 @@ function machineMarks(flow: MassFlow, layout: FlowLayout): Mark[] {
 function flowPieces(flow: MassFlow, layout: FlowLayout, legend: FlowLegend): MovingPiece[] {
   const pieces: MovingPiece[] = [];
   const loudBox = layout.boxes[layout.loud]!;
+  const forms = lintForms[flow.station] ?? { in: 'tuft', out: 'tuft' };
   const main = (
     name: string,
     masses: FlowLayout['main'][number]['masses'],
     from: number,
     to: number,
     hidden: readonly Box[],
+    form: LintForm,
   ) => {
     const y = layout.bandTop + bandWidth(stripsOf(masses, layout.pxPerKg)) / 2;
     const track: Track = {
@@ -111,13 +122,13 @@ function flowPieces(flow: MassFlow, layout: FlowLayout, legend: FlowLegend): Mov
       visible: gapsBetween(from, to, hidden),
       pxPerKg: layout.pxPerKg,
     };
-    pieces.push(...ridingPieces(track, masses, legend));
+    pieces.push(...ridingPieces(track, masses, legend, form));
   };
   const before = layout.boxes.slice(0, layout.loud);
   const after = layout.boxes.slice(layout.loud + 1);
-  main('in', layout.main[0]!.masses, 0, loudBox.x + 6, before);
+  main('in', layout.main[0]!.masses, 0, loudBox.x + 6, before, forms.in);
   if (layout.mainOut !== null)
-    main('out', layout.main.at(-1)!.masses, loudBox.x + loudBox.width - 6, flow.size.width, after);
+    main('out', layout.main.at(-1)!.masses, loudBox.x + loudBox.width - 6, flow.size.width, after, forms.out);
   for (const row of layout.rows) pieces.push(...rowPieces(flow, layout, legend, row.account));
   for (const band of layout.inBands) {
     const length = pathLength(band.path);
@@ -159,7 +170,12 @@ function rowPieces(
     visible: [[from + 6, pathLength(path) - 8]],
     pxPerKg: layout.pxPerKg,
   };
-  return ridingPieces(track, entry, legend);
+  return ridingPieces(
+    track,
+    entry,
+    legend,
+    account === 'hardWaste' ? 'yarn' : account === 'offcuts' ? 'cloth' : 'tuft',
+  );
 }
 
 /** The lengths of a straight track that no box covers. */
@@ -185,8 +201,23 @@ function labelMarks(flow: MassFlow, layout: FlowLayout, legend: FlowLegend): Mar
   say(flow.labels.in[layout.mainIn], edge, layout.bandTop - 10, 'start');
   if (layout.mainOut !== null) say(flow.labels.out[layout.mainOut], width - edge, layout.bandTop - 10, 'end');
   for (const row of layout.rows) {
+    const text = flow.labels.out[row.account];
     const y = row.rises ? row.y - Math.max(row.width / 2, 2) - 7 : row.y - Math.max(row.width, 4) / 2 - 8;
-    say(flow.labels.out[row.account], width - edge, y, 'end');
+    if (text && !row.rises) {
+      const wide = text.length * size * 0.49;
+      const box = { x: width - edge - wide - 4, y: y - size * 0.9, width: wide + 8, height: size * 1.2 };
+      // Words over a band lie on a slip of muslin.
+      if (layout.side.some((band) => dropsThrough(band, box, layout.pxPerKg)))
+        words.push(
+          patch(`${flow.station}/${row.account}/slip`, rectangle(box.x, box.y, box.width, box.height), 'muslin', {
+            shadow: 1.2,
+            seam: 0,
+            grain: null,
+            scissors: { miss: 0.8 },
+          }),
+        );
+    }
+    say(text, width - edge, y, 'end');
   }
   for (const band of layout.inBands)
     say(
@@ -201,13 +232,20 @@ function labelMarks(flow: MassFlow, layout: FlowLayout, legend: FlowLegend): Mar
       kind: 'text',
       text: caption,
       x: edge,
-      y: flow.size.height - 14,
+      y: flow.size.height - 9,
       size: size - 2.5,
       ink: 'walnut',
       anchor: 'start',
       italic: true,
     });
   return [...(layout.roomy ? machineNames(flow, layout) : []), group('labels', words)];
+}
+
+/** Whether a side band, on its way down, passes behind a box. */
+function dropsThrough({ path, masses }: FlowLayout['side'][number], box: Box, pxPerKg: number): boolean {
+  const [start, corner] = path as [Point, Point];
+  const half = (massOf(masses) * pxPerKg) / 2 + 2;
+  return start[0] + half > box.x && start[0] - half < box.x + box.width && start[1] < box.y && corner[1] > box.y;
 }
 
 /** Machine names on slips of muslin hung under each machine, where there is room for the words. */

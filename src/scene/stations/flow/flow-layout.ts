@@ -56,6 +56,9 @@ const rising: readonly OutAccount[] = ['evaporated', 'invisibleLoss'];
 /** Room between rows for a line of words, px. */
 const wordsPx = (roomy: boolean): number => (roomy ? 27 : 23);
 const LEAST_ROW_PX = 6;
+/** A line at the foot of the page for the caption. */
+const captionPx = (flow: MassFlow, roomy: boolean): number =>
+  flow.labels.caption ? (roomy ? 34 : 26) : roomy ? 14 : 10;
 
 /** Places bands, machines and rows. One scale for the whole scene. */
 export function layFlow(flow: MassFlow): FlowLayout {
@@ -67,17 +70,20 @@ export function layFlow(flow: MassFlow): FlowLayout {
   const mainOut = mainOutOf(flow);
   const accounts = sideAccounts(flow, mainOut);
   const falling = accounts.filter((account) => !rising.includes(account));
-  const bandTop = roomy ? 92 : 74;
   const total = entered.reduce((sum, entry) => sum + massOf(entry), 0);
   const sideTotal = falling.reduce((sum, account) => sum + massOf(sumOf(flow.machines, account)), 0);
-  const words = (falling.length + 1) * wordsPx(roomy) + falling.length * LEAST_ROW_PX + (roomy ? 34 : 22);
-  const fits = (height - bandTop - words - 14) / (total + sideTotal);
-  const widest = (roomy ? 0.36 : 0.27) * height;
+  const others = entered.slice(1).filter((entry) => massOf(entry) > 0).length;
+  const top = (roomy ? 92 : 74) + Math.max(0, others - 1) * (roomy ? 34 : 28);
+  const below = falling.length * (wordsPx(roomy) + LEAST_ROW_PX) + captionPx(flow, roomy) + (roomy ? 74 : 40);
+  const fits = (height - top - below) / (total + sideTotal);
+  const widest = (falling.length > 1 ? 0.36 : 0.44) * height;
   const pxPerKg = flow.pxPerKg ?? Math.min(fits, widest / total);
 
   const loud = loudestOf(flow.machines.map((machine) => machine.kind));
-  const tallest = total * pxPerKg;
-  const boxes = machineBoxes(flow, loud, bandTop, tallest, pxPerKg, roomy);
+  // What is left over of the height lifts the main band towards the middle of the page.
+  const bandTop =
+    top + Math.min(height * 0.11, Math.max(0, (height - top - below - (total + sideTotal) * pxPerKg) * 0.4));
+  const boxes = machineBoxes(flow, loud, bandTop, bandWidths(flow, entered, pxPerKg), pxPerKg, roomy);
   const { main, before } = mainStretches(flow, entered, boxes, width);
   const rows = rowsOf(flow, accounts, pxPerKg, roomy);
   return {
@@ -123,37 +129,51 @@ function sumOf(machines: readonly FlowMachine[], account: OutAccount): Masses {
 }
 const emptyDry = { lint: 0, seed: 0, burs: 0, sticks: 0, leaf: 0, motes: 0, dirt: 0, size: 0, finish: 0 };
 
+/** Width of the main band as it reaches each machine, px. */
+function bandWidths(flow: MassFlow, entered: MassFlow['inflow'], pxPerKg: number): number[] {
+  let kg = entered.reduce((sum, entry) => sum + massOf(entry), 0);
+  return flow.machines.map((machine) => {
+    const here = kg * pxPerKg;
+    for (const taken of Object.values(machine.removedByAccount) as Masses[]) kg -= massOf(taken);
+    return here;
+  });
+}
+
 /** One loud box, the others narrow; all stand across the band. */
 function machineBoxes(
   flow: MassFlow,
   loud: number,
   bandTop: number,
-  tallest: number,
+  widths: readonly number[],
   pxPerKg: number,
   roomy: boolean,
 ): Box[] {
   const { width } = flow.size;
+  const tallest = Math.max(...widths);
   const side = flow.machines[loud]!.removedByAccount;
   const sideWidth = (Object.values(side) as Masses[]).reduce(
     (sum, masses) => sum + Math.max(LEAST_ROW_PX, massOf(masses) * pxPerKg) + 8,
     24,
   );
-  const loudWide = Math.max(roomy ? 232 : 132, sideWidth);
-  const loudTall = Math.max(tallest + (roomy ? 66 : 34), roomy ? 216 : 138);
+  const loudWide = Math.max(roomy ? 250 : 138, sideWidth);
+  const loudTall = Math.max(tallest + (roomy ? 72 : 40), roomy ? 250 : 150);
   const others = flow.machines.length - 1;
-  const ends = roomy ? 132 : 62;
-  const slot = others > 0 ? (width - 2 * ends - loudWide) / others : 0;
-  const narrow = Math.min(roomy ? 52 : 24, slot * 0.62);
-  let x = others > 0 ? ends : (width - loudWide) * (roomy ? 0.42 : 0.44);
+  // Where the loud machine stands first or last, more of the band is left bare on that side.
+  const bare = (isLoud: boolean) => (roomy ? (isLoud ? 176 : 122) : isLoud ? 74 : 54);
+  const left = bare(loud === 0);
+  const slot = others > 0 ? (width - left - bare(loud === others) - loudWide) / others : 0;
+  const narrow = Math.min(roomy ? 84 : 36, slot * 0.62);
+  let x = others > 0 ? left : (width - loudWide) * (roomy ? 0.42 : 0.44);
   const middle = bandTop + tallest / 2;
   return flow.machines.map((_, i) => {
     const isLoud = i === loud;
     const wide = isLoud ? loudWide : narrow;
-    const tall = isLoud ? loudTall : tallest + (roomy ? 24 : 14);
+    const local = widths[i]!;
+    const tall = isLoud ? loudTall : local + (roomy ? 34 : 18);
     const room = isLoud ? loudWide : slot;
     const box: Box = {
       x: x + (room - wide) / 2,
-      y: Math.max(roomy ? 40 : 34, middle - tall / 2),
+      y: isLoud ? Math.max(roomy ? 40 : 34, middle - tall / 2) : bandTop - (roomy ? 17 : 9),
       width: wide,
       height: tall,
     };
@@ -178,7 +198,7 @@ function mainStretches(flow: MassFlow, entered: MassFlow['inflow'], boxes: reado
 
 /** Rows from the bottom up, the account that leaves first lowest, so that bands do not cross. */
 function rowsOf(flow: MassFlow, accounts: readonly OutAccount[], pxPerKg: number, roomy: boolean): AccountRow[] {
-  let bottom = flow.size.height - (roomy ? 14 : 10);
+  let bottom = flow.size.height - captionPx(flow, roomy);
   let risen = 0;
   return accounts.map((account) => {
     const width = massOf(sumOf(flow.machines, account)) * pxPerKg;
@@ -258,22 +278,23 @@ function sideBands(
   return bands;
 }
 
-/** Whatever else comes in drops on to the band at the first machine, from above. */
+/** Whatever else comes in drops on to the band at the first machine, from above; the highest lands farthest to the right. */
 function inBands(entries: MassFlow['inflow'], box: Box, bandTop: number, pxPerKg: number, roomy: boolean): InBand[] {
+  let y = roomy ? 26 : 22;
+  let x = box.x + box.width * 0.62;
   return entries
     .filter((entry) => massOf(entry) > 0)
-    .map((entry, i): InBand => {
-      const y = (roomy ? 30 : 28) + i * (roomy ? 24 : 20);
+    .map((entry): InBand => {
       const bandPx = massOf(entry) * pxPerKg;
-      const x = box.x + Math.min(box.width * 0.42, 12 + bandPx / 2 + i * 16);
-      return {
-        account: entry.account,
-        masses: entry,
-        path: [
-          [-4, y],
-          [x, y],
-          [x, bandTop + 20],
-        ],
-      };
+      y += bandPx / 2;
+      x -= bandPx / 2;
+      const path: Point[] = [
+        [-4, y],
+        [x, y],
+        [x, bandTop + 20],
+      ];
+      y += bandPx / 2 + (roomy ? 25 : 20);
+      x -= bandPx / 2 + 12;
+      return { account: entry.account, masses: entry, path };
     });
 }

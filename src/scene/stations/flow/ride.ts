@@ -1,6 +1,7 @@
 import { chanceOf, spread } from '../../cloth/chance.ts';
 import { offsetPath } from '../../cloth/offset-path.ts';
 import type { Shown } from '../../cloth/part-cloth.ts';
+import type { LintForm } from '../../cloth/piece.ts';
 import { pathLength } from '../../cloth/point.ts';
 import type { Point } from '../../display-list.ts';
 import type { MovingPiece } from '../../scene-frame.ts';
@@ -27,7 +28,7 @@ interface Bed {
 }
 
 /** Every piece of one entry, riding on the strip of its part. */
-export function ridingPieces(track: Track, masses: Masses, legend: FlowLegend): MovingPiece[] {
+export function ridingPieces(track: Track, masses: Masses, legend: FlowLegend, form: LintForm = 'tuft'): MovingPiece[] {
   const seen = track.visible.reduce((sum, [from, to]) => sum + Math.max(0, to - from), 0);
   if (seen <= 0) return [];
   return bedsOf(masses, track.pxPerKg, legend).flatMap((bed) => {
@@ -58,6 +59,7 @@ export function ridingPieces(track: Track, masses: Masses, legend: FlowLegend): 
       return {
         name,
         part,
+        form,
         standsForKg: pieceKg(part, legend),
         path,
         restPx: visibleAt(track.visible, held * seen) * stretch,

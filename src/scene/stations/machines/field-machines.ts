@@ -74,20 +74,20 @@ export const spindlePicker: DrawMachine = (space) => {
     const turn = (i / 12) * 2 * Math.PI;
     const spindle = place(
       [
-        [-0.045, -0.5],
-        [0.045, -0.5],
-        [0.02, -0.92],
-        [-0.02, -0.92],
+        [-0.075, -0.5],
+        [0.075, -0.5],
+        [0.05, -0.84],
+        [-0.05, -0.84],
       ],
       { x: drum[0], y: drum[1], size: unit, turn },
     );
-    marks.push(plate(`${space.name}/spindle${i}`, spindle, i % 2 ? 'weld' : 'weldPale', 1.2, 0));
+    marks.push(plate(`${space.name}/spindle${i}`, spindle, i % 2 ? 'walnutPale' : 'muslin', 1.2, 0));
     const barbs = place(
       [
-        [-0.05, -0.62],
-        [0.05, -0.66],
-        [-0.045, -0.74],
-        [0.045, -0.78],
+        [-0.07, -0.6],
+        [0.07, -0.65],
+        [-0.06, -0.72],
+        [0.06, -0.77],
       ],
       { x: drum[0], y: drum[1], size: unit, turn },
     );
@@ -102,7 +102,7 @@ export const spindlePicker: DrawMachine = (space) => {
     });
   }
   marks.push(
-    ...disc(`${space.name}/drum`, drum[0], drum[1], 0.56 * unit, 'indigo', 4),
+    ...disc(`${space.name}/drum`, drum[0], drum[1], 0.6 * unit, 'indigo', 4),
     stitchedRing(`${space.name}/ring`, drum[0], drum[1], 0.34 * unit),
     ...disc(`${space.name}/hub`, drum[0], drum[1], 0.15 * unit, 'madder'),
   );

@@ -68,8 +68,8 @@ export const stickMachine: DrawMachine = (space) => {
     ];
   return [
     slab(space),
-    ...saw('a', x - 0.22 * unit, y - 0.14 * unit, unit * 0.62),
-    ...saw('b', x + 0.6 * unit, y + 0.5 * unit, unit * 0.3),
+    ...saw('a', x - 0.2 * unit, y - 0.16 * unit, unit * 0.74),
+    ...saw('b', x + 0.64 * unit, y + 0.56 * unit, unit * 0.34),
   ];
 };
 
@@ -130,14 +130,14 @@ export const feeder: DrawMachine = (space) => {
 export const sawStand: DrawMachine = (space) => {
   const { x, y, unit } = middleOf(space);
   const { name } = space;
-  const r = unit * 0.72;
+  const r = unit * 0.84;
   const saws = unit > 60 ? 3 : 2;
   const step: Point = [unit * 0.13, -unit * 0.1];
   const centre = (i: number): Point => [
-    x - unit * 0.1 - step[0] * (i - (saws - 1)),
+    x - unit * 0.02 - step[0] * (i - (saws - 1)),
     y + unit * 0.06 - step[1] * (i - (saws - 1)),
   ];
-  const marks: Mark[] = [slab(space), ...brush(`${name}/brush`, x + unit * 0.84, y - unit * 0.5, unit * 0.26)];
+  const marks: Mark[] = [slab(space), ...brush(`${name}/brush`, x + unit * 0.86, y - unit * 0.62, unit * 0.25)];
   for (let i = 0; i < saws; i++) {
     const [cx, cy] = centre(i);
     const front = i === saws - 1;
@@ -196,9 +196,9 @@ function brush(name: string, x: number, y: number, r: number): Mark[] {
 export const rollerStand: DrawMachine = (space) => {
   const { x, y, unit } = middleOf(space);
   const { name } = space;
-  const cx = x + unit * 0.16;
+  const cx = x + unit * 0.12;
   const cy = y + unit * 0.1;
-  const r = unit * 0.68;
+  const r = unit * 0.8;
   const knife: Point[] = place(
     [
       [-0.98, -1.02],
@@ -206,7 +206,7 @@ export const rollerStand: DrawMachine = (space) => {
       [-0.52, -0.44],
       [-0.62, -0.4],
     ],
-    { x: cx, y: cy, size: r / 0.68 },
+    { x: cx, y: cy, size: r * 1.3 },
   );
   const rotary = { x: cx - r * 1.22, y: cy - r * 0.14, r: r * 0.27 };
   const blades = [0, 1, 2, 3, 4, 5].map((i) =>

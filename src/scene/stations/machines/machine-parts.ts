@@ -20,6 +20,7 @@ export function middleOf({ box }: MachineSpace) {
 
 /** Below this half side a machine is drawn small: no inner stitching. */
 const SMALL_PX = 40;
+const LOUD_PX = 130;
 
 /** A plate of cloth, off square, laid high. */
 export function plate(name: string, points: readonly Point[], ink: InkName, shadow: ShadowPx = 4, seam = 7): Mark {
@@ -29,13 +30,15 @@ export function plate(name: string, points: readonly Point[], ink: InkName, shad
 /** The slab every housed machine is built on. */
 export function slab({ name, box }: MachineSpace, ink: InkName = 'faded'): Mark {
   const lean = Math.min(6, box.width * 0.03);
+  // A loud machine's wheels reach past its slab.
+  const inset = box.width > LOUD_PX ? box.width * 0.09 : 0;
   return plate(
     `${name}/slab`,
     [
-      [box.x + lean, box.y],
-      [box.x + box.width, box.y + lean * 0.6],
-      [box.x + box.width - lean * 0.5, box.y + box.height],
-      [box.x, box.y + box.height - lean * 0.4],
+      [box.x + lean + inset, box.y],
+      [box.x + box.width - inset, box.y + lean * 0.6],
+      [box.x + box.width - lean * 0.5 - inset, box.y + box.height],
+      [box.x + inset, box.y + box.height - lean * 0.4],
     ],
     ink,
     4,

@@ -38,7 +38,7 @@ export const opener: DrawMachine = (space) => {
 export const card: DrawMachine = (space) => {
   const { x, y, unit } = middleOf(space);
   const { name } = space;
-  const r = unit * 0.66;
+  const r = unit * 0.78;
   const flats = arc(x, y, r * 1.14, Math.PI * 1.14, Math.PI * 1.86, 10);
   return [
     slab(space),
@@ -194,61 +194,78 @@ export const rotor: DrawMachine = (space) => {
   ];
 };
 
-/** A loom from the side: the shed open, the shuttle in it, the reed, the cloth. */
+/** A loom from above: warp from the left, two heddle frames that lift by turns, the shuttle, the reed, cloth to the right. */
 export const loom: DrawMachine = (space) => {
   const { box, name } = space;
-  const middle = box.y + box.height * 0.5;
-  const left = box.x + box.width * 0.04;
-  const right = box.x + box.width * 0.96;
-  const heddle = box.x + box.width * 0.4;
-  const fell = box.x + box.width * 0.74;
-  const rise = box.height * 0.17;
-  const ends: Stitch[] = [];
-  for (let i = 0; i < 5; i++) {
-    const off = (i - 2) * 3;
-    ends.push(
-      [left, middle + off, heddle, middle - rise + off],
-      [heddle, middle - rise + off, fell, middle + off * 0.4],
-    );
-    ends.push(
-      [left, middle + off, heddle, middle + rise + off],
-      [heddle, middle + rise + off, fell, middle + off * 0.4],
-    );
-  }
-  const shuttle: Point[] = place(
-    [
-      [-1, 0],
-      [-0.5, -0.34],
-      [0.5, -0.36],
-      [1, -0.02],
-      [0.5, 0.34],
-      [-0.5, 0.36],
-    ],
-    { x: (heddle + fell) / 2 - 4, y: middle, size: box.width * 0.12 },
-  );
+  const at = (share: number) => box.x + box.width * share;
+  const top = box.y + box.height * 0.16;
+  const tall = box.height * 0.68;
+  const ends = Math.max(6, Math.round(tall / 13));
+  const pitch = tall / ends;
+  const fell = at(0.7);
+  const warp: Stitch[] = Array.from({ length: ends }, (_, i) => [
+    at(0.06),
+    top + (i + 0.5) * pitch,
+    fell,
+    top + (i + 0.5) * pitch,
+  ]);
+  const eyes = (odd: number, x: number): Stitch[] =>
+    Array.from({ length: ends }, (_, i) => i)
+      .filter((i) => i % 2 === odd)
+      .map((i) => [x, top + (i + 0.5) * pitch, x, top + (i + 0.5) * pitch]);
+  const frame = box.width * 0.05;
+  const shuttleShape: readonly Point[] = [
+    [0, -1],
+    [0.3, -0.5],
+    [0.32, 0.5],
+    [0, 1],
+    [-0.32, 0.5],
+    [-0.3, -0.5],
+  ];
+  const shuttle = { x: at(0.51), y: box.y + box.height * 0.36, size: box.height * 0.17 };
+  const picks: Stitch[] = [];
+  for (let column = 0; column < 6; column++)
+    for (let i = 0; i < ends; i++) {
+      const x = fell + (at(0.94) - fell) * ((column + 0.5) / 6);
+      const y = top + (i + 0.5) * pitch;
+      const half = pitch * 0.36;
+      picks.push((i + column) % 2 ? [x, y - half, x, y + half] : [x - half, y, x + half, y]);
+    }
   return [
     slab(space),
-    ...[heddle - 10, heddle + 10].map((hx, i) =>
-      bar(
-        `${name}/heddle${i}`,
-        hx - 5,
-        box.y + box.height * (i ? 0.16 : 0.24),
-        10,
-        box.height * 0.6,
-        i ? 'walnutWarm' : 'walnut',
-        2.6,
-      ),
-    ),
-    { kind: 'stitches', stitches: ends, ink: 'ink', width: 1.8, flat: true },
-    bar(`${name}/reed`, fell - 14, box.y + box.height * 0.26, 8, box.height * 0.48, 'weld', 4),
-    plate(`${name}/cloth`, rectangle(fell, middle - 8, right - fell, 16), 'lint', 2.6, 0),
-    patch(`${name}/beamWarp`, ring(left, middle, box.width * 0.1, 12), 'indigo', { shadow: 4, seam: 5, grain: null }),
-    patch(`${name}/beamCloth`, ring(right, middle + 4, box.width * 0.1, 12), 'madder', {
+    { kind: 'stitches', stitches: warp, ink: 'lint', width: Math.max(1.6, pitch * 0.3) },
+    plate(`${name}/cloth`, rectangle(fell, top - 4, at(0.96) - fell, tall + 8), 'lint', 2.6, 0),
+    { kind: 'stitches', stitches: picks, ink: 'mid', width: Math.max(1.1, pitch * 0.16), flat: true },
+    bar(`${name}/heddle1`, at(0.2), box.y + box.height * 0.06, frame, box.height * 0.86, 'walnut', 4),
+    bar(`${name}/heddle2`, at(0.33), box.y + box.height * 0.1, frame, box.height * 0.84, 'walnutWarm', 4),
+    {
+      kind: 'stitches',
+      stitches: [...eyes(0, at(0.2) + frame / 2), ...eyes(1, at(0.33) + frame / 2)],
+      ink: 'weld',
+      width: Math.max(2.4, pitch * 0.42),
+      flat: true,
+    },
+    patch(`${name}/shuttle`, place(shuttleShape, shuttle), 'weld', {
       shadow: 4,
-      seam: 5,
+      seam: 0,
       grain: null,
+      scissors: { miss: 0.6 },
     }),
-    patch(`${name}/shuttle`, shuttle, 'weld', { shadow: 4, seam: 0, grain: null, scissors: { miss: 0.6 } }),
+    patch(
+      `${name}/pirn`,
+      place(
+        [
+          [-0.1, -0.46],
+          [0.1, -0.46],
+          [0.12, 0.46],
+          [-0.12, 0.46],
+        ],
+        shuttle,
+      ),
+      'madder',
+      { shadow: 1.2, seam: 0, grain: null, scissors: { miss: 0.4 } },
+    ),
+    bar(`${name}/reed`, at(0.625), box.y + box.height * 0.08, frame * 0.9, box.height * 0.84, 'madder', 4),
   ];
 };
 
