@@ -28,7 +28,7 @@ const plantingHeat = 9;
 
 /** The first view: the one surprising fact, three doors, and the season as a quilt still to be sewn. */
 export function Home({ theme, onProjector }: HomeProps) {
-  const { messages } = useWords();
+  const { messages, formats } = useWords();
   const { navigation, stations } = messages;
   const quilt = useMemo(() => {
     const size = { width: 560, height: 452 };
@@ -52,10 +52,14 @@ export function Home({ theme, onProjector }: HomeProps) {
       weather: { dd60: plantingHeat, rainInches: 0, irrigationInches: 0 },
       soilWaterFraction: 1,
       size: furrowSize,
-      labels: { rowTicks: Array.from({ length: furrowFeet(furrowSize.width) + 1 }, (_, feet) => ({ feet })) },
+      labels: {
+        rowTicks: Array.from({ length: furrowFeet(furrowSize.width) + 1 }, (_, feet) =>
+          feet === 0 ? { feet } : { feet, text: formats.length(feet * 12).text },
+        ),
+      },
     });
     return paintSvg(marks, { ...furrowSize, theme });
-  }, [theme]);
+  }, [theme, formats]);
   const pictures = useMemo(
     () =>
       Object.fromEntries(

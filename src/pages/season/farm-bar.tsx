@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
+import { phrase } from '../../language/phrase.ts';
 import { useWords } from '../../language/words.ts';
 import { farmOf, farms } from '../../model/farms.ts';
 import { climateOf } from '../../model/field/climates.ts';
@@ -89,9 +90,9 @@ function WeatherPicker({ session, scenario }: { readonly session: Session; reado
           : fill(words.generated, { place: messages.climates[scenario.climate] })}
       </p>
       {weather && weather.notes.length > 0 ? (
-        <ul class="caption" lang="en" aria-label={words.notes}>
+        <ul class="caption" aria-label={words.notes}>
           {weather.notes.map((note) => (
-            <li key={note}>{note}</li>
+            <li key={note}>{phrase(note, messages.problems.phrases)}</li>
           ))}
         </ul>
       ) : null}

@@ -36,10 +36,10 @@ export function refusalText({ reason, values }: Refusal, { messages, formats }: 
 /** Why a season ended early; empty where it did not. */
 export function stopText({ stopped }: Season, { messages, formats }: Words): string {
   if (!stopped) return '';
-  const words = messages.verdicts.stopped as Readonly<Record<string, string>>;
-  const sentence = words[stopped.reason];
-  if (sentence === undefined || stopped.dd60 === null) return '';
+  const { stopped: words } = messages.verdicts;
+  const sentence = (words as Readonly<Record<string, string>>)[stopped.reason];
+  if (sentence === undefined) return '';
   const heat = (dd60: number | null) => (dd60 === null ? '' : formats.heatUnits(dd60).text);
   const filled = fill(sentence, { dd60: heat(stopped.dd60), needed: heat(stopped.dd60Needed) });
-  return `${messages.verdicts.stopped.heading}. ${filled} ${messages.verdicts.stopped.soWhat}`;
+  return stopped.dd60 === null ? filled : `${words.heading}. ${filled} ${words.soWhat}`;
 }
