@@ -5,6 +5,18 @@ import { badInput, InputError } from './input-error.ts';
 export type OptionKinds = Readonly<Record<string, 'flag' | 'value'>>;
 export type Options = Readonly<Record<string, string | true | undefined>>;
 
+/** A negative number after an option is its value, which the standard parser takes for another option. */
+function withNegatives(args: readonly string[]): string[] {
+  const joined: string[] = [];
+  for (const arg of args) {
+    const before = joined.at(-1);
+    if (/^-[\d.]/.test(arg) && before?.startsWith('--') && !before.includes('='))
+      joined[joined.length - 1] = `${before}=${arg}`;
+    else joined.push(arg);
+  }
+  return joined;
+}
+
 /**
  * Reads options.
  * @throws InputError for an option that is not known, given twice, or without its value, naming those that are
@@ -12,7 +24,7 @@ export type Options = Readonly<Record<string, string | true | undefined>>;
 export function readOptions(args: readonly string[], kinds: OptionKinds): Options {
   try {
     const { values, tokens } = parseArgs({
-      args: [...args],
+      args: withNegatives(args),
       options: Object.fromEntries(
         Object.entries(kinds).map(([name, kind]) => [name, { type: kind === 'flag' ? 'boolean' : 'string' }] as const),
       ),

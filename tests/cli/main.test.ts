@@ -1,0 +1,175 @@
+import { describe, expect, test } from 'vitest';
+import { run } from '../../src/cli/main.ts';
+import { farms } from '../../src/model/farms.ts';
+
+/** Runs a command with files that exist only here. */
+function command(line: string, files: Record<string, string> = {}) {
+  let out = '';
+  let said = '';
+  const code = run(line.split(' ').filter(Boolean), {
+    out: (text) => {
+      out += text;
+    },
+    say: (text) => {
+      said += `${text}\n`;
+    },
+    readFile: (path) => {
+      const text = files[path];
+      if (text === undefined) throw Object.assign(new Error('no such file'), { code: 'ENOENT' });
+      return text;
+    },
+  });
+  return { code, out, said, json: () => JSON.parse(out) };
+}
+
+describe.each(farms.map(({ id }) => id))('season --json, %s', (id) => {
+  const { code, json, out } = command(`season --scenario ${id} --json`);
+  const report = json();
+
+  test('holds every key it promises', () => {
+    expect(code).toBe(0);
+    expect(report).toMatchObject({ scenario: id, seed: 1, stopped: null });
+    expect(report.stations).toHaveLength(12);
+    expect(report.ledger.closingErrorRelative).toBeLessThan(1e-9);
+    expect(report.ledger.inKg).toBeCloseTo(report.ledger.outKg, 6);
+    for (const key of [
+      'lintLbPerAcre',
+      'firstFlowerDay',
+      'openBollDay',
+      'dd60PlantingToHarvest',
+      'nodesAboveWhiteFlowerAtFirstFlower',
+      'yieldShareFirstPosition',
+    ]) {
+      expect(report.field[key], key).toBeGreaterThan(0);
+    }
+    for (const key of ['turnout', 'seedCottonLbPer480LbBale', 'seedLbPer500LbBale', 'wasteLbPer480LbBale']) {
+      expect(report.gin[key], key).toBeGreaterThan(0);
+    }
+    for (const key of ['ne', 'fibresInSection', 'cvPercent', 'tenacityCnPerTex']) {
+      expect(report.yarn[key], key).toBeGreaterThan(0);
+    }
+    for (const key of ['gramsPerSquareMetre', 'yardsPerBale', 'patchInchesPerBoll']) {
+      expect(report.cloth[key], key).toBeGreaterThan(0);
+    }
+    const places = report.fibre.map(({ after }: { after: string }) => after);
+    expect(places.slice(0, 4)).toEqual(['boll', 'harvest', 'seedCottonCleaning', 'stand']);
+    expect(places).toContain('card');
+    for (const bale of report.bales) {
+      expect(bale.netLb).toBeGreaterThan(300);
+      expect(bale.grossLb).toBeGreaterThan(bale.netLb);
+      expect(bale.valueUsd).toBeGreaterThan(0);
+      if (id === 'hand-picked-1930s') {
+        expect(bale.tag).toBeNull();
+        expect(bale.mark).toBeTruthy();
+        expect(bale.byEye.grade).toBeTruthy();
+      } else expect(bale.tag).toMatch(/^00000\d{7}$/);
+    }
+  });
+
+  test('is byte-equal the second time', () => {
+    expect(command(`season --scenario ${id} --json`).out).toBe(out);
+  });
+
+  test('reads as words and as CSV too', () => {
+    expect(command(`season --scenario ${id}`).out).toContain('closing error');
+    const rows = command(`season --scenario ${id} --csv`).out.trim().split('\n');
+    expect(rows[0]).toContain('station,side,account,lintKg');
+    expect(rows.length).toBeGreaterThan(30);
+  });
+});
+
+describe('bale, cloth and trace', () => {
+  test('a bale off the card', () => {
+    const { json } = command(
+      'bale --length 1.12in --uniformity 82 --strength 30 --micronaire 4.2 --rd 76 --b 8.5 --leaf 3 --json',
+    );
+    expect(json()).toMatchObject({ color: '31', leaf: 3, staple32nds: 36 });
+    expect(json().limitNe.ringCombed).toBeGreaterThan(json().limitNe.rotor);
+  });
+  test('the same bale in other units', () => {
+    const us = command('bale --length 1.12in --strength 30 --net 480lb --json').json();
+    const metric = command('bale --length 28.448mm --strength 29.41995cN/tex --net 217.7243376kg --json').json();
+    expect(metric.valueUsd).toBe(us.valueUsd);
+    expect(metric.staple32nds).toBe(us.staple32nds);
+  });
+  test('a cloth: weight, cover, customs', () => {
+    const cloth = command('cloth --warp 30Ne --weft 19.684708tex --ends 68/in --picks 26.77165/cm --json').json();
+    expect(cloth.gramsPerSquareMetre).toBeCloseTo(112.25, 1);
+    expect(cloth.tariffClass).toBe('printcloth');
+  });
+  test('a trace of a project and of own cloth', () => {
+    const quilt = command('trace --project twin-quilt --json').json();
+    expect(quilt.lintKg / 0.45359237).toBeCloseTo(4.59, 1);
+    expect(quilt.bolls).toBeGreaterThan(1300);
+    expect(command('trace --yards 3 --width 44in --weight 4.3oz/yd2 --json').json().clothKg).toBeCloseTo(0.447, 2);
+  });
+});
+
+describe('bad input: one line naming the field, the value and what is allowed, exit code 2, nothing on standard output', () => {
+  const notJson = '{"version": 1,';
+  const wrongRow = JSON.stringify({
+    ...farms[0],
+    decisions: { ...farms[0]!.decisions, planting: { ...farms[0]!.decisions.planting, rowInches: 5 } },
+  });
+  const noHigh = 'DATE,TMIN,PRCP\n2020-01-01,1,0\n';
+  const gap = ['DATE,TMAX,TMIN,PRCP', '2020-01-01,20,10,0', '2020-12-31,20,10,0'].join('\n');
+  test.each([
+    ['fly', 'fly', 'season'],
+    ['season --scenario nowhere', 'nowhere', 'coastal-plain'],
+    ['season --scenario missing.json', 'missing.json', 'text file'],
+    ['season --scenario broken.json', 'broken.json', 'JSON'],
+    ['season --scenario row.json', 'decisions.planting.rowInches: 5', '15 to 40'],
+    ['season --seed -3', '-3', '0 to 999999'],
+    ['season --seed 2.5', '2.5', 'whole number'],
+    ['season --json --csv', '--json, --csv', 'one of them'],
+    ['season --latitude 33', '--latitude', '--weather'],
+    ['season --weather missing.csv', 'missing.csv', 'text file'],
+    ['season --weather nohigh.csv', 'TMAX', 'DATE'],
+    ['season --weather gap.csv', '2020', 'missing'],
+    ['season --wether x', '--wether', '--weather'],
+    ['season --seed', '--seed', 'allowed'],
+    ['season --seed 1 --seed 2', '--seed', 'once'],
+    ['bale --leaf 11', '--leaf: 11', '1 to 8'],
+    ['bale --length 3in', '--length: 3in', '0.5 to 1.8'],
+    ['bale --length 1.1furlong', '1.1furlong', 'units'],
+    ['bale --market moon', 'moon', 'southeast'],
+    ['cloth --warp 30Ne', '--weft', 'such as'],
+    ['cloth --warp 30q --weft 30 --ends 60 --picks 60', '30q', '30Ne'],
+    ['cloth --warp 4 --weft 4 --ends 200 --picks 200', '--ends', 'fewer'],
+    ['trace', '--project', 'twin-quilt'],
+    ['trace --project moon-suit', 'moon-suit', 'twin-quilt'],
+    ['trace --project twin-quilt --yards 3', '--yards', 'without --project'],
+    ['trace --yards -1', '--yards', '0.125'],
+  ])('%s', (line, named, allowed) => {
+    const result = command(line, {
+      'broken.json': notJson,
+      'row.json': wrongRow,
+      'nohigh.csv': noHigh,
+      'gap.csv': gap,
+    });
+    expect(result.code).toBe(2);
+    expect(result.out).toBe('');
+    expect(result.said.trim().split('\n')).toHaveLength(1);
+    expect(result.said).toContain(named);
+    expect(result.said).toContain(allowed);
+  });
+});
+
+test('a crop that fails is a result: exit code 0, the rest null, the ledger closed', () => {
+  const plains = farms.find(({ id }) => id === 'high-plains-dryland')!;
+  const planting = { ...plains.decisions.planting, plantingDayOfYear: 191 };
+  const file = JSON.stringify({ ...plains, decisions: { ...plains.decisions, planting } });
+  const { code, json } = command('season --scenario late.json --seed 3 --json', { 'late.json': file });
+  expect(code).toBe(0);
+  expect(json()).toMatchObject({ gin: null, fibre: null, bales: null, yarn: null, cloth: null });
+  expect(json().stopped).toMatchObject({ station: expect.any(String), reason: expect.any(String) });
+  expect(json().stopped.dd60).toBeGreaterThan(0);
+  expect(json().ledger.closingErrorRelative).toBe(0);
+});
+
+test('help names scenarios, markets, weaves and projects', () => {
+  const { code, out } = command('help');
+  expect(code).toBe(0);
+  for (const word of ['river-bottom', 'sanJoaquin', 'sateen', 'twin-quilt']) expect(out).toContain(word);
+  expect(command('bale --help').out).toContain('--micronaire');
+});
