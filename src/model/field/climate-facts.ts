@@ -189,3 +189,14 @@ export const climateLevers = {
     farmNightF: lever.sameNights,
   },
 } as const satisfies Record<ClimateId, LeverFacts>;
+
+/** The heat unit a region counts its bolls by. */
+export type BollClock = 'dd60' | 'hu8655';
+/** Arizona counts 55 to 86 °F (Univ. Arizona AZMET); the rest of the belt counts DD60. */
+export const bollClocks = {
+  midSouth: 'dd60',
+  coastalPlain: 'dd60',
+  highPlains: 'dd60',
+  lowDesert: 'hu8655',
+  centralValley: 'dd60',
+} as const satisfies Record<ClimateId, BollClock>;

@@ -29,6 +29,12 @@ export const stageFacts = {
   ),
   outwardDd60: derived(108, '°F-day', [90, 130], 'six days at 18 DD60 a day, an ordinary bloom-time rate'),
   openDd60: published(900, '°F-day', [850, 950], ncc, 'from a flower to its open boll'),
+  openHu8655: published(
+    1000,
+    '°F-day',
+    null,
+    'Brown & Silvertooth, 2001 Boll Maturity & Boll Opening Dates, Univ. Arizona: 600 from flower to full-size boll, 400 more to open',
+  ),
   openDays: derived(
     48,
     'day',

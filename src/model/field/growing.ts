@@ -63,7 +63,7 @@ export function plantedField(plan: FieldPlan, weather: WeatherYear): Growing {
     climate,
     variety,
     weather,
-    heat: seasonHeat(weather, plan.plantingDayOfYear, lastDay + 1),
+    heat: seasonHeat(weather, plan.plantingDayOfYear, lastDay + 1, climate.bollClock),
     calendar: emptyCalendar(lastDay + 1),
     stages: { emerged: -1, firstSquare: -1, firstFlower: -1, cutOut: -1, firstOpenBoll: -1 },
     soil: {

@@ -1,3 +1,4 @@
+import type { BollClock } from './climate-facts.ts';
 import { bollFacts, fibreFacts, stageFacts } from './facts.ts';
 import { dd60, hu8655 } from './heat.ts';
 import type { WeatherYear } from './weather.ts';
@@ -7,8 +8,8 @@ export interface SeasonHeat {
   readonly firstDay: number;
   readonly dd60: Float64Array;
   readonly hu8655: Float64Array;
-  /** Heat that counts for a boll: no day gives more than its ceiling. */
-  readonly bollDd60: Float64Array;
+  /** The clock of the boll, days: 45 from flower to opening. No day gives more than its share of the fewest days. */
+  readonly bollAge: Float64Array;
   readonly meanF: Float64Array;
   /** Mean temperature's effect on filling, as a relative gain or loss. */
   readonly fillGain: Float64Array;
@@ -27,14 +28,14 @@ function fillGainOf(meanF: number): number {
   return fillPerF.value * warm - fillLostHotPerF.value * Math.max(0, meanF - fillBestF.value);
 }
 
-/** The sums of a season of `days` days from planting. */
-export function seasonHeat(weather: WeatherYear, firstDay: number, days: number): SeasonHeat {
+/** The sums of a season of `days` days from planting, bolls ripening by the heat unit of their region. */
+export function seasonHeat(weather: WeatherYear, firstDay: number, days: number, clock: BollClock): SeasonHeat {
   const numbers = () => new Float64Array(days);
   const heat: SeasonHeat = {
     firstDay,
     dd60: numbers(),
     hu8655: numbers(),
-    bollDd60: numbers(),
+    bollAge: numbers(),
     meanF: numbers(),
     fillGain: numbers(),
     coldNights: numbers(),
@@ -43,7 +44,7 @@ export function seasonHeat(weather: WeatherYear, firstDay: number, days: number)
     usedMm: numbers(),
     irrigatedMm: numbers(),
   };
-  const ceiling = stageFacts.openDd60.value / stageFacts.openDays.value;
+  const { openDd60, openHu8655, openDays, matureAgeDays } = stageFacts;
   for (let i = 0; i < days; i++) {
     const { maxF, minF, rainInches } = weather.days[firstDay - 1 + i]!;
     const today = dd60(maxF, minF);
@@ -53,7 +54,8 @@ export function seasonHeat(weather: WeatherYear, firstDay: number, days: number)
     const meanF = (maxF + minF) / 2;
     add(heat.dd60, today);
     add(heat.hu8655, hu8655(maxF, minF));
-    add(heat.bollDd60, Math.min(ceiling, today));
+    const done = clock === 'hu8655' ? hu8655(maxF, minF) / openHu8655.value : today / openDd60.value;
+    add(heat.bollAge, matureAgeDays.value * Math.min(1 / openDays.value, done));
     add(heat.meanF, meanF);
     add(heat.fillGain, fillGainOf(meanF));
     add(heat.coldNights, minF < fibreFacts.coldNightF.value ? 1 : 0);

@@ -4,8 +4,8 @@ import type { Growing } from './growing.ts';
 
 /** Age of a boll cohort on its own clock, days: 45 when it opens. */
 function bollAge({ heat, variety }: Growing, flowerDay: number, i: number): number {
-  const full = stageFacts.openDd60.value + variety.openHeatShiftDd60;
-  return (stageFacts.matureAgeDays.value * (heat.bollDd60[i]! - heat.bollDd60[flowerDay]!)) / full;
+  const pace = stageFacts.openDd60.value / (stageFacts.openDd60.value + variety.openHeatShiftDd60);
+  return pace * (heat.bollAge[i]! - heat.bollAge[flowerDay]!);
 }
 
 /** Ends growth: bolls old enough will open within a week, younger ones never. */
@@ -26,7 +26,8 @@ export function stepOpening(growing: Growing, i: number): void {
   while (growing.nextOpen < last) {
     const flowerDay = growing.nextOpen;
     const age = bollAge(growing, flowerDay, i);
-    if (age < mature && !forced) break;
+    // Sums of tiny days may fall short by a rounding.
+    if (age < mature - 1e-9 && !forced) break;
     calendar.openDay[flowerDay] = i;
     calendar.openAge[flowerDay] = Math.min(
       mature,

@@ -7,7 +7,7 @@ import { evenYear } from './plans.ts';
 const upland = varietyOf('uplandMedium', 'present');
 const run = (maxF: number, minF: number, variety = upland) => {
   const stages: Stages = { emerged: -1, firstSquare: -1, firstFlower: -1, cutOut: -1, firstOpenBoll: -1 };
-  const heat = seasonHeat(evenYear(maxF, minF, 0), 120, 150);
+  const heat = seasonHeat(evenYear(maxF, minF, 0), 120, 150, 'dd60');
   for (let i = 0; i < 150; i++) stepStages(stages, heat, variety, i);
   return stages;
 };
