@@ -15,7 +15,19 @@ const modelLayers = ['core', 'chain', 'trace', ...links.map((link) => `link:${li
 const pagePackages = ['preact', 'xstate', 'valibot', 'd3-scale', 'd3-shape'];
 /** Only these put the page together. */
 const assembling: Layer = {
-  layers: [...modelLayers, 'statechart', 'scene', 'language', 'ui', 'style', 'pages', 'teach', 'kiosk', 'content'],
+  layers: [
+    ...modelLayers,
+    'statechart',
+    'scene',
+    'language',
+    'ui',
+    'style',
+    'pages',
+    'teach',
+    'kiosk',
+    'content',
+    'scenarios',
+  ],
   packages: pagePackages,
 };
 const modelPackages = ['valibot', 'pure-rand', 'd3-dsv'];
