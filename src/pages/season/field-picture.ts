@@ -4,7 +4,7 @@ import type { FieldDay, FieldSeason } from '../../model/field/field-season.ts';
 import { type PlantSample, samplePlant } from '../../model/field/sample-plant.ts';
 import { openStream } from '../../model/random.ts';
 import type { Season } from '../../model/season.ts';
-import type { DisplayList } from '../../scene/display-list.ts';
+import { type SceneFrame, stillFrame } from '../../scene/scene-frame.ts';
 import { furrowFeet, furrowScene } from '../../scene/stations/plant/furrow.ts';
 import { plantScene, viewInchesFor } from '../../scene/stations/plant/plant.ts';
 
@@ -41,7 +41,12 @@ function leafShareOn(field: FieldSeason, dayOfYear: number): number {
 }
 
 /** The field on a day: the furrow until the crop is up, then one plant with every organ where the model has it. */
-export function fieldPicture(season: Season, dayOfYear: number, words: Words, size: PictureSize): DisplayList {
+export function fieldPicture(season: Season, dayOfYear: number, words: Words, size: PictureSize): SceneFrame {
+  const still = fieldMarks(season, dayOfYear, words, size);
+  return stillFrame(size.width, size.height, still);
+}
+
+function fieldMarks(season: Season, dayOfYear: number, words: Words, size: PictureSize): SceneFrame['still'] {
   const { field, scenario } = season;
   const { formats, messages } = words;
   const day = fieldDayOn(field, dayOfYear);

@@ -1,20 +1,32 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Words } from '../../language/words.ts';
-import { useWords } from '../../language/words.ts';
+import { useWords, type Words } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
-import type { DisplayList } from '../../scene/display-list.ts';
+import type { MountedScene } from '../../scene/app.ts';
 import { paintSvg } from '../../scene/paint-svg.ts';
+import { frameAtRest, type SceneFrame } from '../../scene/scene-frame.ts';
 import { Picture } from '../../ui/picture.tsx';
 import type { Theme } from '../preferences.ts';
 import { fieldPicture, type PictureSize } from './field-picture.ts';
+import { flowPicture } from './flow-picture.ts';
 
 export interface SceneViewProps {
   readonly season: Season;
   readonly station: StationId;
   readonly dayOfYear: number;
   readonly theme: Theme;
+  /** Nothing moves: by the visitor's wish, or the device's. */
+  readonly still: boolean;
+  /** The season stands still, and so do the pieces. */
+  readonly paused: boolean;
   readonly alt: string;
+}
+
+/** On a desk the picture leaves room for the head, the foot and the first line of the ledger. */
+function heightFor(width: number): number {
+  if (width <= 520) return Math.round(width * 1.05);
+  const room = window.innerHeight - 335;
+  return Math.round(Math.min(width * 0.62, Math.max(width * 0.46, room)));
 }
 
 /** The picture's size: wide on a desk, tall on a phone; null until the place is measured. */
@@ -25,7 +37,7 @@ function useSize(host: { readonly current: HTMLElement | null }): PictureSize | 
     if (!element) return;
     const measure = () => {
       const width = Math.round(element.clientWidth);
-      if (width > 0) setSize({ width, height: Math.round(width > 520 ? width * 0.6 : width * 1.05) });
+      if (width > 0) setSize({ width, height: heightFor(width) });
     };
     measure();
     const observer = new ResizeObserver(measure);
@@ -35,21 +47,79 @@ function useSize(host: { readonly current: HTMLElement | null }): PictureSize | 
   return size;
 }
 
-const pictureOf = (season: Season, station: StationId, day: number, words: Words, size: PictureSize): DisplayList =>
-  station === 'planting' || station === 'bloom' || station === 'boll' ? fieldPicture(season, day, words, size) : [];
+const inField = (station: StationId) => station === 'planting' || station === 'bloom' || station === 'boll';
 
-/** The scene of a station. */
-export function SceneView({ season, station, dayOfYear, theme, alt }: SceneViewProps) {
+/** The frame of a station on a day; in the field the day matters, at the machines it does not. */
+function useFrame(season: Season, station: StationId, day: number, words: Words, size: PictureSize | null) {
+  const shownDay = inField(station) ? day : 0;
+  return useMemo((): SceneFrame | null => {
+    if (!size) return null;
+    return inField(station) ? fieldPicture(season, shownDay, words, size) : flowPicture(season, station, words, size);
+  }, [season, station, shownDay, words, size]);
+}
+
+/**
+ * The scene of a station. It is an SVG picture at once, and stays one where nothing moves or where there is neither WebGL nor
+ * canvas; the living picture is fetched with the first scene that moves and takes its place.
+ */
+export function SceneView({ season, station, dayOfYear, theme, still, paused, alt }: SceneViewProps) {
   const words = useWords();
   const host = useRef<HTMLDivElement>(null);
+  const stage = useRef<HTMLDivElement>(null);
   const size = useSize(host);
+  const frame = useFrame(season, station, dayOfYear, words, size);
+  const [scene, setScene] = useState<MountedScene | null>(null);
+  const [lost, setLost] = useState(false);
+  const moves = frame !== null && frame.moving.length > 0 && !still;
+  const living = moves && scene !== null && !lost;
+
+  useEffect(() => {
+    const element = stage.current;
+    if (!moves || !element) return;
+    let mounted: MountedScene | null = null;
+    let left = false;
+    import('../../scene/app.ts')
+      .then(({ mountScene }) =>
+        mountScene(element, {
+          theme,
+          reducedMotion: false,
+          onLost: () => setLost(true),
+          onBack: () => setLost(false),
+        }),
+      )
+      .then(
+        (ready) => {
+          if (left) ready.destroy();
+          else {
+            mounted = ready;
+            setScene(ready);
+          }
+        },
+        // Neither WebGL nor canvas: the SVG picture stays.
+        () => setLost(true),
+      );
+    return () => {
+      left = true;
+      mounted?.destroy();
+      setScene(null);
+    };
+  }, [moves, theme]);
+  useEffect(() => {
+    if (scene && frame && moves) scene.show(frame);
+  }, [scene, frame, moves]);
+  useEffect(() => {
+    if (paused) scene?.pause();
+    else scene?.resume();
+  }, [scene, paused]);
+
   const svg = useMemo(
-    () => (size ? paintSvg(pictureOf(season, station, dayOfYear, words, size), { ...size, theme }) : ''),
-    [season, station, dayOfYear, words, size, theme],
+    () => (frame && !living ? paintSvg(frameAtRest(frame), { width: frame.width, height: frame.height, theme }) : ''),
+    [frame, living, theme],
   );
   return (
     <div class="scene" ref={host}>
       {svg ? <Picture svg={svg} alt={alt} /> : null}
+      <div class="scene-stage" ref={stage} role="img" aria-label={alt} hidden={!living} />
     </div>
   );
 }

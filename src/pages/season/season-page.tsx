@@ -150,6 +150,8 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
           station={station}
           dayOfYear={dayOfYear}
           theme={preferences.theme}
+          still={preferences.motion === 'still'}
+          paused={snapshot.matches('resting')}
           alt={see.join(' ')}
         />
       </figure>

@@ -6,6 +6,9 @@ import type { StationId } from '../../model/station.ts';
 import { fieldDayOn } from './field-picture.ts';
 import { ledgerOf } from './ledger-panel.tsx';
 
+/** A mass that would be written as 0.0 is left out of the sentence: kg for one bale's worth. */
+const leastKg = 0.02;
+
 /**
  * What a scene shows, in words: the plant and its fruit on a day, or what comes in and where it goes.
  * @param dayOfYear the day shown, for the field's stations
@@ -40,7 +43,7 @@ export function seeText(season: Season, station: StationId, dayOfYear: number, w
   const lotIn = ledger.in.reduce((sum, entry) => sum + totalDryKg(entry.dryKg) + entry.waterKg, 0);
   const names: Readonly<Record<string, string>> = { ...accounts.destinations, lot: messages.readings.theNextStation };
   const list = ledger.out
-    .filter((entry) => kgOf(entry) > 0)
+    .filter((entry) => kgOf(entry) >= leastKg)
     .map((entry) =>
       fill(scenes.flowPart, { mass: formats.mass(kgOf(entry)).text, name: names[entry.account] ?? entry.account }),
     );

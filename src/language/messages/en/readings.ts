@@ -59,6 +59,9 @@ export const readings = {
   countedWholeField: 'Counted over the whole field',
   theNextStation: 'the next station',
   furrow: '{seeds} in the furrow on {date}. {share} of them will come up.',
+  flowCaption: 'A tuft, seed or drop: {tuft}. A bit: {bit}. Row to row: {row}.',
+  in: 'In',
+  on: 'On',
   node: 'node {number}',
   seedsInBoll: { one: '{n} seed in this boll', other: '{n} seeds in this boll' } as PluralForms,
 };

@@ -58,6 +58,9 @@ export const readings: typeof english = {
   countedWholeField: 'Contado en todo el campo',
   theNextStation: 'la estación siguiente',
   furrow: '{seeds} en el surco el {date}. Brotará {share} de ellas.',
+  flowCaption: 'Un copo, semilla o gota: {tuft}. Una pizca: {bit}. De fila a fila: {row}.',
+  in: 'Entra',
+  on: 'Sigue',
   node: 'nudo {number}',
   seedsInBoll: {
     one: '{n} semilla en esta bellota',
