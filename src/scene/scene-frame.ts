@@ -1,5 +1,5 @@
 import type { Shown } from './cloth/part-cloth.ts';
-import { type LintForm, pieceMarks } from './cloth/piece.ts';
+import { cutPiece, type LintForm } from './cloth/piece.ts';
 import { pathLength, spotAt } from './cloth/point.ts';
 import type { DisplayList, Mark, Point } from './display-list.ts';
 
@@ -7,8 +7,10 @@ import type { DisplayList, Mark, Point } from './display-list.ts';
 export interface MovingPiece {
   readonly name: string;
   readonly part: Shown;
-  /** What its lint has become; left out, a tuft. */
-  readonly form?: LintForm;
+  /** What its lint has become. */
+  readonly form: LintForm;
+  /** Which of its part's cuts it is. */
+  readonly cut: number;
   /** The mass it stands for, kg. */
   readonly standsForKg: number;
   readonly path: readonly Point[];
@@ -16,7 +18,6 @@ export interface MovingPiece {
   readonly restPx: number;
   /** From the middle to the edge, px. */
   readonly size: number;
-  readonly turn: number;
 }
 
 /** A picture with things that move in it: what lies below the pieces, the pieces, and what they pass under. */
@@ -52,7 +53,7 @@ export function pieceAt(piece: MovingPiece, seconds: number, lapSeconds: number)
 export function frameAtRest(frame: SceneFrame): DisplayList {
   const pieces: Mark[] = frame.moving.flatMap((piece) => {
     const [x, y] = pieceAt(piece, 0, frame.lapSeconds);
-    return [...pieceMarks(piece.part, piece.name, { x, y, size: piece.size, turn: piece.turn }, piece.form)];
+    return [...cutPiece(piece.part, piece.cut, piece.form, x, y, piece.size)];
   });
   return [...frame.still, { kind: 'group', name: 'pieces', count: frame.moving.length, marks: pieces }, ...frame.over];
 }

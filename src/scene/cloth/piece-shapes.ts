@@ -233,23 +233,26 @@ export const hankTurns: readonly (readonly [Point, Point])[] = [
   ],
 ];
 
-/** A snip of cloth, and threads over and under. */
+/** A snip of cloth with pinked ends, and the rows of its weft. */
 export const snipShape: readonly Point[] = [
-  [-0.78, -0.74],
-  [0.74, -0.82],
-  [0.8, 0.74],
-  [-0.72, 0.8],
+  [-0.8, -0.6],
+  [-0.52, -0.82],
+  [-0.26, -0.62],
+  [0, -0.84],
+  [0.26, -0.62],
+  [0.52, -0.82],
+  [0.8, -0.6],
+  [0.76, 0.62],
+  [0.5, 0.84],
+  [0.24, 0.64],
+  [-0.02, 0.84],
+  [-0.28, 0.62],
+  [-0.54, 0.82],
+  [-0.78, 0.6],
 ];
-export const snipWeave: readonly (readonly [Point, Point])[] = [-0.4, 0, 0.4].flatMap((y, row) =>
-  [-0.4, 0, 0.4].map((x, column): readonly [Point, Point] =>
-    (row + column) % 2
-      ? [
-          [x - 0.15, y],
-          [x + 0.15, y],
-        ]
-      : [
-          [x, y - 0.15],
-          [x, y + 0.15],
-        ],
-  ),
+export const snipRows: readonly (readonly [Point, Point])[] = [-0.34, 0, 0.34].map(
+  (y, row): readonly [Point, Point] => [
+    [row % 2 ? -0.34 : -0.5, y],
+    [row % 2 ? 0.5 : 0.34, y],
+  ],
 );

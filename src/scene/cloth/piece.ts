@@ -1,3 +1,4 @@
+import type { InkName } from '../../style/inks.ts';
 import type { DisplayList, Mark, Point, Stitch } from '../display-list.ts';
 import { chanceOf, spread } from './chance.ts';
 import { cutEdge } from './cut-edge.ts';
@@ -16,8 +17,8 @@ import {
   moteShape,
   seedShape,
   sizeShape,
+  snipRows,
   snipShape,
-  snipWeave,
   stickShape,
 } from './piece-shapes.ts';
 import { type Placing, place } from './point.ts';
@@ -25,6 +26,19 @@ import { tuftOutline } from './tuft.ts';
 
 /** Above this radius a piece has room for stitches. */
 const ROOM_TO_SEW_PX = 13;
+
+/** How many different cuts a part's pieces have. */
+export const PIECE_CUTS = 6;
+
+/**
+ * A piece of one of its part's few cuts, so that a painter may draw each cut once and use it many times.
+ * @param cut 0 to 5
+ */
+export function cutPiece(part: Shown, cut: number, form: LintForm, x: number, y: number, size: number): DisplayList {
+  const name = `piece/${part}/${cut}`;
+  const turn = part === 'water' ? 0 : spread(chanceOf(`${name}/turn`), part === 'lint' ? 0.9 : Math.PI);
+  return pieceMarks(part, name, { x, y, size, turn }, form);
+}
 
 /** What the lint has become: loose, spun, woven or knitted. */
 export type LintForm = 'tuft' | 'yarn' | 'cloth';
@@ -53,11 +67,13 @@ const cutShape =
 const line = (from: Point, to: Point): Stitch => [from[0], from[1], to[0], to[1]];
 const pathStitches = (path: readonly Point[]): Stitch[] => path.slice(1).map((to, i) => line(path[i]!, to));
 
-/** An indigo slip shows all round a white piece, or it would vanish on the white band. */
+/** A dark slip shows all round a pale piece, or it would vanish on a pale ground. */
 function onSlip(
   name: string,
   outline: readonly Point[],
   { x, y, size }: { x: number; y: number; size: number },
+  slip: InkName = 'mid',
+  top: InkName = 'lint',
 ): Mark[] {
   const edge = Math.max(1.1, size * 0.09);
   const inner = outline.map(([px, py]): Point => {
@@ -66,8 +82,8 @@ function onSlip(
     return [x + (px - x) * kept, y + (py - y) * kept];
   });
   return [
-    patch(name, outline, 'mid', { shadow: 1.2, seam: 0, scissors: 'asDrawn', grain: null }),
-    patch(`${name}/top`, inner, 'lint', { shadow: 0, seam: 0, scissors: 'asDrawn', grain: null }),
+    patch(name, outline, slip, { shadow: 1.2, seam: 0, scissors: 'asDrawn', grain: null }),
+    patch(`${name}/top`, inner, top, { shadow: 0, seam: 0, scissors: 'asDrawn', grain: null }),
   ];
 }
 
@@ -107,14 +123,14 @@ const hank: Draw = (name, placing) => {
   ];
 };
 
-/** A snip of woven cloth. */
+/** A snip of cloth, woven or knitted. */
 const snip: Draw = (name, placing) => {
-  const weave = place(snipWeave.flat(), placing);
+  const weave = place(snipRows.flat(), placing);
   return [
     ...onSlip(name, place(snipShape, placing), placing),
     {
       kind: 'stitches',
-      stitches: snipWeave.map((_, i) => line(weave[i * 2]!, weave[i * 2 + 1]!)),
+      stitches: snipRows.map((_, i) => line(weave[i * 2]!, weave[i * 2 + 1]!)),
       ink: 'mid',
       width: Math.max(0.9, placing.size * 0.08),
       flat: true,
@@ -232,7 +248,7 @@ const painters: Readonly<Record<Exclude<Shown, 'lint'>, Draw>> = {
   leaf,
   motes: mote,
   dirt,
-  size: cutShape('size', sizeShape),
-  finish: cutShape('finish', finishShape),
+  size: (name, placing) => onSlip(name, place(sizeShape, placing), placing, 'walnut', 'weld'),
+  finish: (name, placing) => onSlip(name, place(finishShape, placing), placing, 'mid', 'faded'),
   water: drop,
 };

@@ -1,7 +1,7 @@
 import { chanceOf, spread } from '../../cloth/chance.ts';
 import { offsetPath } from '../../cloth/offset-path.ts';
 import type { Shown } from '../../cloth/part-cloth.ts';
-import type { LintForm } from '../../cloth/piece.ts';
+import { type LintForm, PIECE_CUTS } from '../../cloth/piece.ts';
 import { pathLength } from '../../cloth/point.ts';
 import type { Point } from '../../display-list.ts';
 import type { MovingPiece } from '../../scene-frame.ts';
@@ -64,7 +64,7 @@ export function ridingPieces(track: Track, masses: Masses, legend: FlowLegend, f
         path,
         restPx: visibleAt(track.visible, held * seen) * stretch,
         size: part === 'lint' ? size : Math.min(size, part === 'seed' ? 10.5 : 9),
-        turn: part === 'water' ? 0 : spread(chance, Math.PI),
+        cut: Math.floor(chance() * PIECE_CUTS),
       };
     });
   });
