@@ -32,7 +32,7 @@ export interface Random {
 }
 
 /**
- * Opens the stream of a name: the seed's generator jumped ahead by 2^64 draws for each place in the list, so that
+ * Opens the stream of a name: the seed's generator jumped ahead by 2^64 draws, once more for each place in the list, so that
  * changing how the gin draws never changes the weather.
  * @param seed any safe integer; its low 32 bits count
  * @param stream which stream
@@ -41,7 +41,8 @@ export interface Random {
 export function openStream(seed: number, stream: StreamName, substream = 0): Random {
   // Mixing the substream into the seed instead of jumping keeps a thousand bales cheap.
   const generator = xoroshiro128plus((seed ^ Math.imul(substream, 0x9e3779b1)) | 0);
-  for (let jumps = streamNames.indexOf(stream); jumps > 0; jumps--) generator.jump();
+  // One jump at the least: straight from a small seed the first draws are all alike.
+  for (let jumps = streamNames.indexOf(stream) + 1; jumps > 0; jumps--) generator.jump();
   const uniform = () => uniformFloat64(generator);
   return {
     uniform,
