@@ -6,6 +6,8 @@ import type { DisplayList, Mark, Point } from './display-list.ts';
 /** One counted piece on its way along a band. */
 export interface MovingPiece {
   readonly name: string;
+  /** Side of the ledger and account it is counted in: 'in/lot', 'out/seedHouse'. */
+  readonly band: string;
   readonly part: Shown;
   /** What its lint has become. */
   readonly form: LintForm;

@@ -34,7 +34,7 @@ const dayInks = {
   walnutWarm: '#7D5535',
   walnutPale: '#B4946C',
   iron: '#2F2724',
-  chalk: '#6687AC',
+  chalk: '#5F81A8',
   /** Threads that only quilt the ground: never data. */
   quilting: '#CDBC98',
 } as const;

@@ -1,5 +1,5 @@
 import type { InkName } from '../../style/inks.ts';
-import { between } from '../cloth/point.ts';
+import { between, signedArea } from '../cloth/point.ts';
 import { tuftOutline } from '../cloth/tuft.ts';
 import type { Point } from '../display-list.ts';
 import { type BlockPiece, laidOn, pieced, strip } from './block-piece.ts';
@@ -18,7 +18,8 @@ export function spinningBlock(): BlockPiece[] {
         [x + width, y + height],
         [x, y + height + rise],
       ]);
-      if (points.length > 2) pieces.push(pieced(inks[(i + 2) % inks.length]!, ...points));
+      if (points.length > 2 && Math.abs(signedArea(points)) > 1e-3)
+        pieces.push(pieced(inks[(i + 2) % inks.length]!, ...points));
     }
   };
   pole(0.07, 0.36, 3, ['lint', 'calico', 'muslin']);

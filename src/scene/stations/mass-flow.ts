@@ -39,7 +39,8 @@ export function massFlowScene(flow: MassFlow): MassFlowFrame {
   layout.main.forEach((stretch, i) => {
     const strips = stripsOf(stretch.masses, layout.pxPerKg);
     const y = layout.bandTop + bandWidth(strips) / 2;
-    const name = i === 0 ? 'in' : i === layout.main.length - 1 ? 'out' : `between/${i}`;
+    const last = i === layout.main.length - 1;
+    const name = i === 0 ? `in/${layout.mainIn}` : last && layout.mainOut ? `out/${layout.mainOut}` : `between/${i}`;
     still.push(
       group(
         `band/${name}`,
@@ -115,6 +116,7 @@ function flowPieces(flow: MassFlow, layout: FlowLayout, legend: FlowLegend): Mov
     const y = layout.bandTop + bandWidth(stripsOf(masses, layout.pxPerKg)) / 2;
     const track: Track = {
       name: `${flow.station}/${name}`,
+      band: name,
       path: [
         [from, y],
         [to, y],
@@ -126,14 +128,22 @@ function flowPieces(flow: MassFlow, layout: FlowLayout, legend: FlowLegend): Mov
   };
   const before = layout.boxes.slice(0, layout.loud);
   const after = layout.boxes.slice(layout.loud + 1);
-  main('in', layout.main[0]!.masses, 0, loudBox.x + 6, before, forms.in);
+  main(`in/${layout.mainIn}`, layout.main[0]!.masses, 0, loudBox.x + 6, before, forms.in);
   if (layout.mainOut !== null)
-    main('out', layout.main.at(-1)!.masses, loudBox.x + loudBox.width - 6, flow.size.width, after, forms.out);
+    main(
+      `out/${layout.mainOut}`,
+      layout.main.at(-1)!.masses,
+      loudBox.x + loudBox.width - 6,
+      flow.size.width,
+      after,
+      forms.out,
+    );
   for (const row of layout.rows) pieces.push(...rowPieces(flow, layout, legend, row.account));
   for (const band of layout.inBands) {
     const length = pathLength(band.path);
     const track: Track = {
       name: `${flow.station}/in/${band.account}`,
+      band: `in/${band.account}`,
       path: band.path,
       visible: [[wordsEnd(flow.labels.in[band.account]), length - 34]],
       pxPerKg: layout.pxPerKg,
@@ -159,15 +169,17 @@ function rowPieces(
   const biggest = bands.reduce((most, band) => (massOf(band.masses) > massOf(most.masses) ? band : most));
   const box = layout.boxes[biggest.machine]!;
   const [start, corner, end] = biggest.path as [Point, Point, Point];
-  const path: Point[] = [start, [corner[0], row.y], [end[0], row.y]];
-  const out = row.rises ? Math.max(0, start[1] - box.y) + 6 : Math.max(0, box.y + box.height - start[1]) + 8;
-  // A narrow band carries its pieces on the run along the row; only a wide one has room for them on the drop.
-  const drop = Math.abs(row.y - start[1]);
-  const from = bandWidth(stripsOf(entry, layout.pxPerKg)) > 40 ? Math.max(out, drop) : Math.max(out, drop - 30);
+  const edge = row.rises ? box.y + 8 : box.y + box.height - 8;
+  const path: Point[] = [
+    [start[0], edge],
+    [corner[0], row.y],
+    [end[0], row.y],
+  ];
   const track: Track = {
     name: `${flow.station}/${account}`,
+    band: `out/${account}`,
     path,
-    visible: [[from + 6, pathLength(path) - 8]],
+    visible: [[16, pathLength(path) - 12]],
     pxPerKg: layout.pxPerKg,
   };
   return ridingPieces(

@@ -11,6 +11,8 @@ import { pieceCount, pieceKg } from './piece-mass.ts';
 /** A stretch of band that pieces ride on: its middle line, and which lengths of it can be seen. */
 export interface Track {
   readonly name: string;
+  /** Side of the ledger and account: 'in/lot', 'out/seedHouse'. */
+  readonly band: string;
   readonly path: readonly Point[];
   readonly visible: readonly (readonly [from: number, to: number])[];
   readonly pxPerKg: number;
@@ -58,6 +60,7 @@ export function ridingPieces(track: Track, masses: Masses, legend: FlowLegend, f
       const stretch = pathLength(path) / pathLength(track.path);
       return {
         name,
+        band: track.band,
         part,
         form,
         standsForKg: pieceKg(part, legend),

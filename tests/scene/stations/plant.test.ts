@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import { petalInk } from '../../../src/scene/cloth/flower.ts';
+import { flatMarks, groupsOf } from '../../../src/scene/display-list.ts';
+import { furrowFeet, furrowScene } from '../../../src/scene/stations/plant/furrow.ts';
+import { plantScene, viewInchesFor } from '../../../src/scene/stations/plant/plant.ts';
+import { layPlant } from '../../../src/scene/stations/plant/plant-layout.ts';
+import { type SiteState, siteOn } from '../../../src/scene/stations/plant/plant-sample.ts';
+import { handMadePlant } from '../sample-plant.ts';
+
+const plant = handMadePlant();
+const scene = (dayOfYear: number, more: Partial<Parameters<typeof plantScene>[0]> = {}) =>
+  plantScene({
+    plant,
+    dayOfYear,
+    kind: 'upland',
+    heightInches: 36,
+    weather: { dd60: 20, rainInches: 0, irrigationInches: 0 },
+    soilWaterFraction: 0.6,
+    leafShare: 1,
+    openShare: 0,
+    size: { width: 860, height: 560 },
+    labels: { heightTicks: [{ inches: 0, text: '0' }, { inches: 6 }], node: (number) => `node ${number}` },
+    ...more,
+  });
+const counted = (dayOfYear: number) => {
+  const counts: Record<SiteState['kind'], number> = {
+    notYet: 0,
+    square: 0,
+    flower: 0,
+    greenBoll: 0,
+    openBoll: 0,
+    shed: 0,
+  };
+  for (const node of plant.nodes.filter(({ appearsDay }) => appearsDay <= dayOfYear))
+    for (const site of node.sites.filter(({ squareDay }) => squareDay <= dayOfYear))
+      counts[siteOn(site, dayOfYear).kind]++;
+  return counts;
+};
+
+describe('the plant in its field', () => {
+  test.each([130, 150, 176, 190, 201, 224, 250, 276, 300])(
+    'on day %i draws exactly the organs its sites hold',
+    (day) => {
+      const groups = new Map([...groupsOf(scene(day))].map((found) => [found.name, found.count]));
+      const counts = counted(day);
+      expect(groups.get('squares')).toBe(counts.square);
+      expect(groups.get('flowers')).toBe(counts.flower);
+      expect(groups.get('greenBolls')).toBe(counts.greenBoll);
+      expect(groups.get('openBolls')).toBe(counts.openBoll);
+      expect(groups.get('shed')).toBe(counts.shed);
+    },
+  );
+  test('one madder cross to a shed site: two stitches each', () => {
+    const shed = [...groupsOf(scene(224))].find(({ name }) => name === 'shed')!;
+    const stitches = [...flatMarks(shed.marks)].flatMap((mark) => (mark.kind === 'stitches' ? mark.stitches : []));
+    expect(stitches).toHaveLength(2 * counted(224).shed);
+  });
+  test('upland opens white, is pink the next day, and has dropped on the third; Pima is yellow, then red — UF/IFAS AGR 203 and Texas Extension, via the field notes on flower colour', () => {
+    expect([0, 1, 2].map((age) => petalInk('upland', age))).toEqual(['lint', 'blush', null]);
+    expect([0, 1, 2].map((age) => petalInk('pima', age))).toEqual(['weld', 'madder', null]);
+  });
+  test('the stem is as tall as the plant, its nodes rise in order, and their sides alternate', () => {
+    const laid = layPlant(plant, { dayOfYear: 224, heightInches: 36, foot: [100, 500], pxPerInch: 10 });
+    expect(500 - laid.at(-1)!.at[1]).toBeCloseTo(360, 9);
+    laid.slice(1).forEach((node, i) => {
+      expect(node.at[1]).toBeLessThan(laid[i]!.at[1]);
+      expect(node.node.side).toBe(-laid[i]!.node.side);
+    });
+  });
+  test('a branch goes out on its own side, site after site', () => {
+    for (const { node, at, sites } of layPlant(plant, {
+      dayOfYear: 224,
+      heightInches: 36,
+      foot: [100, 500],
+      pxPerInch: 10,
+    })) {
+      let reach = 0;
+      for (const site of sites) {
+        const out = (site.at[0] - at[0]) * node.side;
+        expect(out).toBeGreaterThan(reach);
+        reach = out;
+      }
+    }
+  });
+  test('rain is counted in stitches of 0.02 in, irrigation in drops of 0.25 in', () => {
+    const groups = [...groupsOf(scene(201, { weather: { dd60: 10, rainInches: 0.9, irrigationInches: 1.5 } }))];
+    expect(groups.find(({ name }) => name === 'rain')?.count).toBe(45);
+    expect(groups.find(({ name }) => name === 'irrigation')?.count).toBe(6);
+  });
+  test('after a harvest aid no leaf is left, and no fruit is lost with it', () => {
+    const bare = [...groupsOf(scene(276, { leafShare: 0 }))];
+    expect([...flatMarks(bare.find(({ name }) => name === 'leaves')!.marks)]).toEqual([]);
+    expect(bare.find(({ name }) => name === 'openBolls')?.count).toBe(counted(276).openBoll);
+  });
+  test('the cut boll shows every seed it has', () => {
+    const found = [...groupsOf(scene(224, { cutBoll: true }))].find(({ name }) => name === 'seedsInBoll')!;
+    const seeds = [...flatMarks(found.marks)].filter((mark) => mark.kind === 'patch' && mark.ink === 'walnut');
+    expect(seeds).toHaveLength(found.count!);
+  });
+  test('the view steps back before the plant outgrows it', () => {
+    for (let height = 0; height <= 60; height++) expect(viewInchesFor(height)).toBeGreaterThan(height);
+  });
+});
+
+describe('the furrow', () => {
+  test.each([2, 3.5, 5])('holds %d seeds to the foot', (seedsPerFoot) => {
+    const list = furrowScene({
+      seedsPerFoot,
+      progress: 0.4,
+      emergingShare: 0.8,
+      weather: { dd60: 10, rainInches: 0, irrigationInches: 0 },
+      soilWaterFraction: 0.5,
+      size: { width: 860, height: 560 },
+      labels: { rowTicks: [] },
+    });
+    const sown = [...groupsOf(list)].find(({ name }) => name === 'seedsSown')!;
+    expect(Math.abs(sown.count! - seedsPerFoot * furrowFeet(860))).toBeLessThanOrEqual(1);
+  });
+});
