@@ -1,0 +1,205 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { stationIds } from '../../src/model/station.ts';
+import { openPage, useBrowser } from './browser.ts';
+
+useBrowser();
+
+/** The closing error written under the ledger, as a number: '2.3 × 10⁻¹⁶' gives 2.3e-16. */
+async function closingError(page: Page): Promise<number> {
+  const text = await page.locator('.closing').first().innerText();
+  const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+  const found = /([\d.]+) × 10(⁻?)([⁰¹²³⁴⁵⁶⁷⁸⁹]+)/.exec(text);
+  if (!found) return 0;
+  const exponent = [...found[3]!].map((sign) => raised.indexOf(sign)).join('');
+  return Number(found[1]) * 10 ** (Number(exponent) * (found[2] ? -1 : 1));
+}
+
+describe.each([
+  {
+    language: 'en-US',
+    first: 'Follow a season',
+    byStage: 'By stage',
+    finished: 'The quilt is finished',
+    leftOver: /0\.0.lb left over/,
+  },
+  {
+    language: 'es-MX',
+    first: 'Seguir una temporada',
+    byStage: 'Por etapa',
+    finished: 'El quilt está terminado',
+    leftOver: /sobran 0\.0.lb/,
+  },
+])('in $language', ({ language, first, byStage, finished, leftOver }) => {
+  test('a season plays at speed from planting to the sewing table, and its ledger closes on the screen', async () => {
+    const { page, finish } = await openPage({ language });
+    await page.getByRole('link', { name: first }).click();
+    await page.getByRole('radio', { name: byStage }).check({ force: true });
+    await page.getByText(finished).first().waitFor({ timeout: 60_000 });
+    expect(await page.locator('main.season').getAttribute('data-station')).toBe('sewing');
+    expect(await page.locator('.closing').first().innerText()).toMatch(leftOver);
+    expect(await closingError(page)).toBeLessThan(1e-9);
+    expect(await page.locator('.quilt-map button').count()).toBe(12);
+    await finish();
+  }, 90_000);
+});
+
+test('every station answers at its own address, closes its ledger and holds the accessibility rules', async () => {
+  for (const station of stationIds) {
+    const { page, axe, finish } = await openPage({ path: `#/season/${station}`, reducedMotion: true });
+    await page.locator(`main[data-station=${station}]`).waitFor();
+    await page.locator('.scene svg').waitFor();
+    expect(await closingErrorOrNone(page), station).toBeLessThan(1e-9);
+    expect(await axe(), station).toEqual([]);
+    await finish();
+  }
+}, 120_000);
+
+const closingErrorOrNone = async (page: Page) =>
+  (await page.locator('.closing').count()) > 0 ? closingError(page) : 0;
+
+test.each([
+  { width: 320, height: 568 },
+  { width: 390, height: 844 },
+  { width: 1024, height: 768 },
+  { width: 1080, height: 1920 },
+])(
+  'nothing scrolls sideways at $width x $height, in both languages',
+  async ({ width, height }) => {
+    for (const language of ['en-US', 'es-US']) {
+      for (const path of ['', '#/season/planting', '#/season/cleaning', '#/season/classing']) {
+        const { page, finish } = await openPage({ path, width, height, language, reducedMotion: true });
+        await page.locator('main').waitFor();
+        await page.waitForTimeout(300);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+        expect(wide, `${path} ${language}`).toBeLessThanOrEqual(0);
+        await finish();
+      }
+    }
+  },
+  60_000,
+);
+
+test('a decision shows at once what it changed, against the choice before', async () => {
+  const { page, finish } = await openPage({ path: '#/season/ginning', reducedMotion: true });
+  const changed = page.locator('.twin-changed');
+  await changed.getByText('Turnout').waitFor();
+  expect(await changed.getByText('Before').count()).toBe(0);
+  await page.getByRole('radio', { name: '3', exact: true }).check({ force: true });
+  await changed.getByText('Before').waitFor();
+  expect(await changed.locator('tr.changed').count()).toBeGreaterThan(1);
+  expect(page.url()).toContain('set=');
+  await finish();
+});
+
+test('a link brings back the same numbers', async () => {
+  const { page, finish } = await openPage({ path: '#/season/ginning', reducedMotion: true });
+  await page.getByRole('radio', { name: '0', exact: true }).check({ force: true });
+  await page.locator('.twin-changed tr.changed').first().waitFor();
+  const numbers = await page.locator('.ledger').innerText();
+  const other = await openPage({ path: new URL(page.url()).hash, reducedMotion: true });
+  await other.page.locator('.ledger').waitFor();
+  expect(await other.page.locator('.ledger').innerText()).toBe(numbers);
+  await other.finish();
+  await finish();
+});
+
+test('a yarn too fine is refused in words, and a coarser one passes', async () => {
+  const { page, finish } = await openPage({ path: '#/season/spinning', reducedMotion: true });
+  const slider = page.getByRole('slider', { name: 'Yarn number' });
+  await slider.fill('120');
+  await page.getByRole('button', { name: 'Sew this block in' }).click();
+  await page.getByRole('alert').getByText('too fine').waitFor();
+  expect(await page.locator('main.season').getAttribute('data-station')).toBe('spinning');
+  await slider.fill('30');
+  await page.getByRole('button', { name: 'Sew this block in' }).click();
+  await page.locator('main[data-station=weaving]').waitFor();
+  await finish();
+});
+
+test('by keyboard alone: a station can be decided, sewn in and gone back to', async () => {
+  const { page, finish } = await openPage({ path: '#/season/planting', reducedMotion: true });
+  await page.locator('main.season').waitFor();
+  await page.getByRole('slider', { name: 'Row width' }).focus();
+  await page.keyboard.press('ArrowLeft');
+  await page.getByRole('button', { name: 'Sew this block in' }).focus();
+  await page.keyboard.press('Enter');
+  await page.locator('main[data-station=bloom]').waitFor();
+  await page.getByRole('button', { name: /Planting/ }).focus();
+  await page.keyboard.press('Enter');
+  await page.locator('main[data-station=planting]').waitFor();
+  await finish();
+});
+
+test.each([
+  '#/nowhere/at/all',
+  '#/season/moon',
+  '#/season/ginning?v=9&farm=%F0%9F%90%84&seed=banana&set=zzzzzz',
+  `#/season/${'x'.repeat(3000)}?${'y'.repeat(3000)}`,
+])('junk in the address is ignored with a word, never a blank page: %s', async (path) => {
+  const { page, finish } = await openPage({ path, reducedMotion: true });
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.locator('.address-note').first().waitFor();
+  await finish();
+});
+
+/** A daily record of a made-up warm year. */
+function record(header: string, line: (date: string, month: number) => string): string {
+  const lines = [header];
+  for (let day = 0; day < 365; day++) {
+    const date = new Date(Date.UTC(2019, 0, 1 + day));
+    lines.push(line(date.toISOString().slice(0, 10), date.getUTCMonth()));
+  }
+  return lines.join('\n');
+}
+const asFile = (name: string, text: string) => ({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+
+test('a daily weather record drives the season; a bad one is refused in its place and leaves the season as it was', async () => {
+  const { page, finish } = await openPage({ path: '#/season/planting', reducedMotion: true });
+  const ledger = page.locator('.count-table');
+  await ledger.waitFor();
+  const before = await page.locator('.twin-changed').innerText();
+  const picker = page.locator('input[type=file]');
+  await picker.setInputFiles(
+    asFile(
+      'no-high.csv',
+      record('DATE,TMIN,PRCP', (date) => `${date},10,0`),
+    ),
+  );
+  await page.getByRole('alert').getByText('TMAX').first().waitFor();
+  expect(await page.locator('.twin-changed').innerText()).toBe(before);
+  const warm = record(
+    'prcp,tmin,TMAX,Date',
+    (date, month) => `2,${month > 3 && month < 10 ? 22 : 8},${month > 3 && month < 10 ? 34 : 18},${date}`,
+  );
+  await picker.setInputFiles(asFile('warm.csv', warm));
+  await page.getByText('warm.csv').first().waitFor();
+  expect(await page.getByRole('alert').count()).toBe(0);
+  await expect.poll(() => page.locator('.twin-changed').innerText()).not.toBe(before);
+  await finish();
+});
+
+test('with motion wished away the picture is still and no renderer is fetched', async () => {
+  const fetched: string[] = [];
+  const { page, finish } = await openPage({ path: '#/season/ginning', reducedMotion: true });
+  page.on('request', (request) => fetched.push(request.url()));
+  await page.locator('.scene svg').waitFor();
+  await page.waitForTimeout(800);
+  expect(await page.locator('.scene canvas').count()).toBe(0);
+  await finish();
+});
+
+test('with motion the living picture takes its place, drawn in a canvas, and can be paused', async () => {
+  const { page, finish } = await openPage({ path: '#/season/ginning' });
+  const canvas = page.locator('.scene canvas').first();
+  await canvas.waitFor({ timeout: 15_000 });
+  const picture = () => page.locator('.scene').screenshot();
+  const one = await picture();
+  await expect.poll(async () => (await picture()).equals(one)).toBe(false);
+  await page
+    .getByRole('button', { name: 'Play' })
+    .or(page.getByRole('button', { name: 'Pause' }))
+    .first()
+    .click();
+  await finish();
+}, 30_000);
