@@ -41,16 +41,16 @@ export const stickShape: readonly Point[] = [
 /** Cotton leaf: broad, heart-shaped at the base, three strong pointed lobes and two small ones. The petiole joins at the notch. */
 const leafHalf: readonly Point[] = [
   [0, 0.42],
-  [0.12, 0.7],
-  [0.44, 0.82],
-  [0.84, 0.64],
-  [0.76, 0.36],
-  [0.82, 0.2],
-  [1.08, -0.2],
-  [0.7, -0.26],
-  [0.46, -0.36],
-  [0.34, -0.66],
-  [0, -1.08],
+  [0.12, 0.66],
+  [0.42, 0.78],
+  [0.78, 0.62],
+  [0.94, 0.3],
+  [0.86, 0.06],
+  [1.1, -0.44],
+  [0.66, -0.36],
+  [0.5, -0.46],
+  [0.36, -0.78],
+  [0, -1.14],
 ];
 const mirrored = (half: readonly Point[]): Point[] => [
   ...half,
@@ -62,11 +62,11 @@ const mirrored = (half: readonly Point[]): Point[] => [
 export const leafShape: readonly Point[] = mirrored(leafHalf);
 /** Where a leaf's veins end; they start at the notch. */
 export const leafVeins: readonly Point[] = [
-  [0, -0.82],
-  [0.78, -0.08],
-  [-0.78, -0.08],
-  [0.56, 0.5],
-  [-0.56, 0.5],
+  [0, -0.86],
+  [0.84, -0.28],
+  [-0.84, -0.28],
+  [0.62, 0.36],
+  [-0.62, 0.36],
 ];
 
 /** The first true leaves are plain hearts. */

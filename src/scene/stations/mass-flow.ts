@@ -216,7 +216,7 @@ function labelMarks(flow: MassFlow, layout: FlowLayout, legend: FlowLegend): Mar
     const text = flow.labels.out[row.account];
     const y = row.rises ? row.y - Math.max(row.width / 2, 2) - 7 : row.y - Math.max(row.width, 4) / 2 - 8;
     if (text && !row.rises) {
-      const wide = text.length * size * 0.49;
+      const wide = text.length * size * 0.52;
       const box = { x: width - edge - wide - 4, y: y - size * 0.9, width: wide + 8, height: size * 1.2 };
       // Words over a band lie on a slip of muslin.
       if (layout.side.some((band) => dropsThrough(band, box, layout.pxPerKg)))
@@ -267,7 +267,7 @@ function machineNames(flow: MassFlow, layout: FlowLayout): Mark[] {
     const text = flow.labels.machines?.[machine.id];
     if (!text) return [];
     const box = layout.boxes[i]!;
-    const wide = text.length * size * 0.5 + 12;
+    const wide = text.length * size * 0.53 + 12;
     const neighbours = [layout.boxes[i - 1], layout.boxes[i + 1]].flatMap((other) =>
       other ? [Math.abs(other.x + other.width / 2 - box.x - box.width / 2)] : [],
     );

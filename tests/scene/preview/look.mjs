@@ -18,7 +18,7 @@ rmSync(built);
 
 const font = (file) => readFileSync(path.join(root, 'node_modules/@fontsource', file)).toString('base64');
 const face = (family, weight, style, file) =>
-  `@font-face{font-family:'${family}';font-weight:${weight};font-style:${style};src:url(data:font/woff2;base64,${font(file)})}`;
+  `@font-face{font-family:'${family}';font-weight:${weight};font-style:${style};${family === 'Seam Text' ? 'size-adjust:109%;' : ''}src:url(data:font/woff2;base64,${font(file)})}`;
 const fonts = [
   face('Seam Text', 500, 'normal', 'alegreya-sans/files/alegreya-sans-latin-500-normal.woff2'),
   face('Seam Text', 700, 'normal', 'alegreya-sans/files/alegreya-sans-latin-700-normal.woff2'),

@@ -223,14 +223,7 @@ export const loom: DrawMachine = (space) => {
     [-0.3, -0.5],
   ];
   const shuttle = { x: at(0.51), y: box.y + box.height * 0.36, size: box.height * 0.17 };
-  const picks: Stitch[] = [];
-  for (let column = 0; column < 6; column++)
-    for (let i = 0; i < ends; i++) {
-      const x = fell + (at(0.94) - fell) * ((column + 0.5) / 6);
-      const y = top + (i + 0.5) * pitch;
-      const half = pitch * 0.36;
-      picks.push((i + column) % 2 ? [x, y - half, x, y + half] : [x - half, y, x + half, y]);
-    }
+  const picks = weaveStitches(fell + 3, top, at(0.94) - fell - 3, tall, 6, ends * 2);
   return [
     slab(space),
     { kind: 'stitches', stitches: warp, ink: 'lint', width: Math.max(1.6, pitch * 0.3) },
@@ -365,7 +358,7 @@ export const sewingTable: DrawMachine = (space) => {
     plate(`${name}/cloth`, [at(-0.74, -0.66), at(0.2, -0.7), at(0.24, 0.22), at(-0.7, 0.26)], 'lint', 4, 7),
     {
       kind: 'stitches',
-      stitches: weaveStitches(x - 0.6 * s, y - 0.54 * s, 0.72 * s),
+      stitches: weaveStitches(x - 0.62 * s, y - 0.56 * s, 0.74 * s, 0.72 * s, 8, 12),
       ink: 'mid',
       width: Math.max(1.1, s * 0.014),
       flat: true,
@@ -396,17 +389,15 @@ export const sewingTable: DrawMachine = (space) => {
   ];
 };
 
-/** A patch of plain weave: over one, under one. */
-function weaveStitches(x: number, y: number, side: number): Stitch[] {
+/** A patch of plain weave: the weft as it shows on the face, over every other end, row by row in turn. */
+function weaveStitches(x: number, y: number, width: number, height: number, columns: number, rows: number): Stitch[] {
   const stitches: Stitch[] = [];
-  const count = 9;
-  const pitch = side / count;
-  for (let row = 0; row < count; row++)
-    for (let column = 0; column < count; column++) {
-      const cx = x + (column + 0.5) * pitch;
-      const cy = y + (row + 0.5) * pitch;
-      const half = pitch * 0.36;
-      stitches.push((row + column) % 2 ? [cx - half, cy, cx + half, cy] : [cx, cy - half, cx, cy + half]);
+  const pitchX = width / columns;
+  const pitchY = height / rows;
+  for (let row = 0; row < rows; row++)
+    for (let column = row % 2; column < columns; column += 2) {
+      const cy = y + (row + 0.5) * pitchY;
+      stitches.push([x + (column + 0.12) * pitchX, cy, x + (column + 0.88) * pitchX, cy]);
     }
   return stitches;
 }

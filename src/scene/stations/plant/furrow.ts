@@ -170,7 +170,7 @@ function seedlingMarks(
     for (const side of [-1, 1]) {
       const leaf = place(
         seedLeafShape.map(([px, py]): Point => [px, py - 0.24]),
-        { x, y: headY, size: size * 1.25, turn: side * 1.05 },
+        { x: x + side * size * 0.12, y: headY, size: size * 1.55, wide: 0.6, turn: side * 1.2 },
       );
       marks.push(
         patch(`${name}/leaf${side}`, leaf, side < 0 ? 'leafGreen' : 'bollGreen', {

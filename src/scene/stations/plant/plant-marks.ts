@@ -118,7 +118,7 @@ function seedLeaves(nodes: readonly LaidNode[], look: PlantLook): Mark[] {
     const tip: Point = [joint[0] + side * 0.62 * look.pxPerInch, joint[1] - 0.3 * look.pxPerInch];
     const outline = place(
       seedLeafShape.map(([x, y]): Point => [x, y - 0.24]),
-      { x: tip[0], y: tip[1], size: look.pxPerInch * 0.82, turn: side * 0.45 },
+      { x: tip[0], y: tip[1], size: look.pxPerInch * 0.95, wide: 0.62, turn: side * 1.2 },
     );
     return [
       petiole(`seedLeaf${side}`, joint, tip, Math.max(1.4, look.pxPerInch * 0.1)),

@@ -67,6 +67,7 @@ export function plantScene(scene: PlantScene): DisplayList {
     leafShare: scene.leafShare,
     soilWaterFraction: scene.soilWaterFraction,
   };
+  const cut = scene.cutBoll && wide ? cutBollOf(nodes, scene.dayOfYear) : null;
   const marks: Mark[] = [
     patch('field/backing', rectangle(box.x, box.y, box.width, box.height), 'fadedPale', {
       shadow: 4,
@@ -78,10 +79,12 @@ export function plantScene(scene: PlantScene): DisplayList {
     ...rowsMarks(ground),
     ...soilMarks(ground),
     group('height', heightRule(scene, box, soilY, pxPerInch, view)),
-    group('nodes', nodeNames(nodes, scene, box, wide)),
+    group(
+      'nodes',
+      nodeNames(cut ? nodes.filter(({ at }) => at[1] < box.y + box.height * 0.54) : nodes, scene, box, wide),
+    ),
     ...plantMarks(nodes, { dayOfYear: scene.dayOfYear, pxPerInch, kind: scene.kind, leafShare: scene.leafShare, foot }),
   ];
-  const cut = scene.cutBoll && wide ? cutBollOf(nodes, scene.dayOfYear) : null;
   if (cut) marks.push(...insetMarks(scene, cut, box));
   return marks;
 }
@@ -119,7 +122,7 @@ function nodeNames(nodes: readonly LaidNode[], scene: PlantScene, box: Box, wide
   for (const { node, at } of nodes) {
     if (node.number % NODES_NAMED !== 0 && node.number !== 1) continue;
     const text = scene.labels.node(node.number);
-    const width = text.length * size * 0.5 + 12;
+    const width = text.length * size * 0.53 + 12;
     const x = Math.min(left, box.x + box.width - width - 2);
     for (let from = at[0] + 8; from < x - 4; from += 11) stitches.push([from, at[1], Math.min(from + 6, x), at[1]]);
     tags.push(
