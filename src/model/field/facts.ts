@@ -237,8 +237,8 @@ export const fibreFacts = {
     [0, 0.1],
     `strength lost per unit of mean stress in fill; ${noSize} (eXtension 38134, 2012)`,
   ),
-  bollRd: assumption(79.5, 'Rd %', [78, 81], 'upland as it opens; chosen with the weathering below'),
-  bollPimaRd: assumption(72.5, 'Rd %', [70, 75], 'Pima as it opens: creamier than upland'),
+  bollRd: assumption(81, 'Rd %', [79, 83], 'upland as it opens, lint alone; chosen with the weathering below'),
+  bollPimaRd: assumption(72.9, 'Rd %', [70, 75], 'Pima as it opens: creamier than upland'),
   bollYellowness: assumption(8.5, 'Hunter +b', [8, 9], 'upland as it opens'),
   bollPimaYellowness: assumption(11.6, 'Hunter +b', [11, 12.5], 'Pima as it opens'),
   rdPerInchOfRain: assumption(
@@ -283,6 +283,12 @@ export const pickingFacts = {
   ),
   frostToReadyDays: assumption(10, 'day', [7, 21], 'a frosted plant dries down'),
   daysBetweenPickings: memory(25, 'day', [14, 35], 'a field was gone over two or three times'),
+  leastPickingShare: assumption(
+    0.02,
+    'fraction',
+    [0.01, 0.1],
+    'share of all bolls for which hands go over a field again',
+  ),
   dryDayInches: assumption(0.01, 'inch', [0, 0.05], 'a day with less rain than this can be picked'),
   leafAfterAid: assumption(0.12, 'fraction', [0.05, 0.25], 'leaf that stays on a defoliated plant'),
   leafFallDays: assumption(4, 'day', [3, 7], 'time constant of leaf fall after harvest aid or frost'),

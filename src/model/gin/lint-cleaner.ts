@@ -59,20 +59,20 @@ const breakage: Record<LintCleanerKind, number> = {
   air: 0,
 };
 
-/** The fibre behind a lint cleaner: broken first, then relieved of what went to the waste. Air changes nothing measurable. */
+/** The fibre behind a lint cleaner: broken first, then relieved of what went to the waste. Air changes nothing measurable.
+ * The lint itself does not change colour: cleaned lint reads brighter because less trash darkens it. */
 export function lintCleanedFibre(
   fibre: Fibre,
   kind: LintCleanerKind,
   stage: LintCleanerStage,
   moisturePercent: number,
 ): Fibre {
-  const { cleaningFactor, nepsFactor } = lintCleanerKinds[kind];
+  const { nepsFactor } = lintCleanerKinds[kind];
   const broken = breakByLength(fibre.lengths, breakage[kind] * moistureFactor(moisturePercent) * fibre.breakTendency);
   return {
     ...fibre,
     lengths: kind === 'air' ? broken : removeWasteFibre(broken, lintLostFraction(kind, stage)).kept,
     nepsRatio: fibre.nepsRatio * nepsFactor.value,
-    reflectanceRd: fibre.reflectanceRd + cleaningFactor.value * lintCleanerStages[stage - 1]!.reflectanceGain.value,
   };
 }
 

@@ -105,13 +105,6 @@ export const lintCleanerStages = [
       mark: 'derived',
     },
     trashFactor: { value: 1, unit: 'ratio', source: 'the table is quoted for the first unit', mark: 'assumption' },
-    reflectanceGain: {
-      value: 1,
-      unit: 'Rd points',
-      range: [0.3, 1.5],
-      source: 'lint cleaning brightens, each unit less (Mangialardi 1989; Baker 1988, in kind)',
-      mark: 'assumption',
-    },
   },
   {
     lintLost: {
@@ -126,13 +119,6 @@ export const lintCleanerStages = [
       unit: 'ratio',
       range: [0.6, 0.9],
       source: 'second below first (lint-cleaning efficiency at gins, in kind)',
-      mark: 'assumption',
-    },
-    reflectanceGain: {
-      value: 0.5,
-      unit: 'Rd points',
-      range: [0.2, 0.8],
-      source: 'diminishing gain (Mangialardi 1989, in kind)',
       mark: 'assumption',
     },
   },
@@ -151,15 +137,8 @@ export const lintCleanerStages = [
       source: 'extrapolated from the first two',
       mark: 'assumption',
     },
-    reflectanceGain: {
-      value: 0.3,
-      unit: 'Rd points',
-      range: [0.1, 0.5],
-      source: 'diminishing gain (Mangialardi 1989, in kind)',
-      mark: 'assumption',
-    },
   },
-] as const satisfies readonly { lintLost: Fact; trashFactor: Fact; reflectanceGain: Fact }[];
+] as const satisfies readonly { lintLost: Fact; trashFactor: Fact }[];
 
 /** What the other kinds of lint cleaner do against a saw cleaner in the same place. */
 export interface LintCleanerFact {
