@@ -1,52 +1,22 @@
-import { existsSync, readFileSync } from 'node:fs';
 import { sampleRankCorrelation } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { uplandColour } from '../../src/model/classing/colour.ts';
-import { readFibre } from '../../src/model/fibre.ts';
 import { climateLevers, stationTables } from '../../src/model/field/climate-facts.ts';
 import { climateOf } from '../../src/model/field/climates.ts';
 import type { FieldPlan } from '../../src/model/field/field-plan.ts';
 import type { FieldSeason } from '../../src/model/field/field-season.ts';
-import { growSeason } from '../../src/model/field/grow-season.ts';
 import { dd60, hu8655 } from '../../src/model/field/heat.ts';
-import { readWeatherRecord } from '../../src/model/field/read-weather-record.ts';
 import { flowersKept } from '../../src/model/field/retention.ts';
 import { seasonHeat } from '../../src/model/field/season-heat.ts';
 import { heatNeeds } from '../../src/model/field/stages.ts';
 import { plantsStanding } from '../../src/model/field/stand.ts';
 import { seedsPerBoll, varietyOf } from '../../src/model/field/varieties.ts';
 import { cropCoefficient, extraterrestrialRadiation } from '../../src/model/field/water.ts';
-import type { WeatherYear } from '../../src/model/field/weather.ts';
-import { weatherLoss } from '../../src/model/field/weathering.ts';
 import { bollsPerFootForBale, lintFromBolls } from '../../src/model/field/yield-estimate.ts';
-import { readBeard } from '../../src/model/length/beard.ts';
-import { breakByLength } from '../../src/model/length/breakage.ts';
-import { machineBreakagePerMm } from '../../src/model/length/facts.ts';
-import type { LengthDistribution } from '../../src/model/length/length-distribution.ts';
-import { MM_PER_INCH } from '../../src/model/units.ts';
-import { long } from '../laws/runs.ts';
-import { handPicked, meanOver, ordinary, seasonOf, weatherOf } from '../model/field/plans.ts';
+import { meanOver, ordinary, seasonOf, weatherOf } from '../model/field/plans.ts';
+import { inRange, seeds, standing, within } from './field-figures.ts';
 
-/** Seasons behind a mean: the full 200 in the long run. */
-const seeds = long ? 200 : 40;
+/** Years of weather behind a mean of the generator. */
 const years = 200;
-
-const crop = (season: FieldSeason) => {
-  if (!season.crop) throw new Error(`no crop: ${season.stopped?.reason}`);
-  return season.crop;
-};
-/** Lint left on the plants at picking, lb/acre; nothing where the crop failed. */
-const standing = (season: FieldSeason) =>
-  season.crop ? season.crop.lintLbPerAcre * (1 - season.crop.weatheredFraction) : 0;
-/** Statistics count ginned lint: a spindle leaves 5 % in the field, a stripper 4 %, and the gin loses 5 % more. */
-const ginned = (season: FieldSeason, gathered = 0.95) => standing(season) * gathered * 0.95;
-const fibreOf = (season: FieldSeason) => readFibre(crop(season).grown.fibre);
-const within = (value: number, expected: number, tolerance: number) =>
-  expect(Math.abs(value - expected), `${value} against ${expected}`).toBeLessThanOrEqual(tolerance);
-const inRange = (value: number, low: number, high: number) => {
-  expect(value).toBeGreaterThanOrEqual(low);
-  expect(value).toBeLessThanOrEqual(high);
-};
 
 describe('heat', () => {
   test('O2 the parts from planting to first flower add up inside 775-850 DD60 — National Cotton Council, after Oosterhuis 1990', () => {
@@ -299,204 +269,5 @@ describe('the calendar', () => {
       if (standing(seasonOf(sown(135), seed)) > standing(seasonOf(sown(166), seed))) better++;
     }
     expect(better / seeds).toBeGreaterThanOrEqual(0.8);
-  });
-});
-
-describe('harvest aid and weather', () => {
-  const mean = (openPercent: number, figure: (season: FieldSeason) => number) =>
-    meanOver({ ...ordinary.midSouth, openPercent }, seeds, figure);
-  const change = (openPercent: number, figure: (season: FieldSeason) => number) =>
-    100 * (mean(openPercent, figure) / mean(60, figure) - 1);
-  test('O24 treated at 20 % open: yield -14 to -16 %, within 6 points — Snipes, Mississippi State, in Southeast Farm Press', () => {
-    inRange(change(20, standing), -22, -8);
-  });
-  test('O24 treated at 40 % open: yield -6 to -14 %, within 6 points, and less than at 20 % — Snipes', () => {
-    inRange(change(40, standing), -20, 0);
-    expect(change(40, standing)).toBeGreaterThan(change(20, standing));
-  });
-  test('O24 treated at 20 % open: micronaire -8 to -12 % — Snipes', () => {
-    inRange(
-      change(20, (s) => fibreOf(s).micronaire),
-      -12,
-      -8,
-    );
-  });
-  test('O24 known miss: treated at 40 % open, micronaire falls 2-6 % here and 8-12 % in Snipes’s trials; our youngest bolls are lost where his opened thin', () => {
-    inRange(
-      change(40, (s) => fibreOf(s).micronaire),
-      -6,
-      -2,
-    );
-  });
-  test('O25 an inch of rain on an open crop of 1000 lb takes 9.3 lb — Parvin et al. 2005, J. Cotton Sci. 9:115', () => {
-    within(1000 * weatherLoss(1), 9.3, 0.05 * 9.3);
-  });
-});
-
-describe(`yield of ginned lint, mean of ${seeds} seasons`, () => {
-  // Half the 25 % allowed, so that a drift is seen before it matters.
-  test.each([
-    ['midSouth', 896, 'Mississippi 2002-2011'],
-    ['coastalPlain', 728, 'Georgia and Alabama 2002-2011'],
-    ['lowDesert', 1416, 'Arizona 2002-2011'],
-    ['centralValley', 1516, 'California extra-long staple, five years to 2016'],
-  ] as const)('%s: %d lb/acre within 12.5 percent — USDA-NASS, %s', (id, lb, _source) => {
-    within(
-      meanOver(ordinary[id], seeds, (s) => ginned(s)),
-      lb,
-      0.125 * lb,
-    );
-  });
-  test('O36 dryland High Plains: 357 lb/acre within 40 %, spread as in the county — Lubbock County 1972-2018, 357±156 (NASS yields)', () => {
-    const lint = Array.from({ length: seeds }, (_, k) => ginned(seasonOf(ordinary.highPlains, k + 1), 0.96));
-    const mean = lint.reduce((a, b) => a + b, 0) / seeds;
-    within(mean, 357, 0.4 * 357);
-    const sd = Math.sqrt(lint.reduce((sum, lb) => sum + (lb - mean) ** 2, 0) / seeds);
-    inRange(sd, 0.5 * 156, 1.2 * 156);
-  });
-  test('the dry plains yield least of the five', () => {
-    const yields = Object.entries(ordinary).map(([id, plan]) => ({ id, lb: meanOver(plan, 20, standing) }));
-    expect(yields.sort((a, b) => a.lb - b.lb)[0]!.id).toBe('highPlains');
-  });
-  test.each(['coastalPlain', 'midSouth'] as const)(
-    '%s by hand in the 1930s: between the 157 lb/acre of 1930 and the 270 of 1937 — USDA-NASS',
-    (climate) => {
-      inRange(
-        meanOver({ ...handPicked, climate }, seeds, (s) => ginned(s, 1)),
-        157,
-        270,
-      );
-    },
-  );
-});
-
-describe('fibre of the mean crop', () => {
-  const mean = (plan: FieldPlan, figure: (season: FieldSeason) => number) => meanOver(plan, seeds, figure);
-  test.each([
-    ['coastalPlain', 4.4, 4.6, 'Alabama 2018 4.4, Georgia and Alabama 2012 4.6'],
-    ['midSouth', 4.6, 4.8, 'Arkansas 2018 4.7'],
-    ['highPlains', 3.9, 4.2, 'Lamesa 2018 4.0, Abilene 2018 4.2'],
-    ['lowDesert', 4.4, 4.6, 'Arizona 2018 4.58'],
-    ['centralValley', 3.8, 4, 'American Pima 2010 3.8, 2001 and 2012 4.0'],
-  ] as const)('%s: micronaire %d-%d — USDA-AMS, %s', (id, low, high, _source) => {
-    inRange(
-      mean(ordinary[id], (s) => fibreOf(s).micronaire),
-      low,
-      high,
-    );
-  });
-
-  const { sawStand, sawLintCleaner, rollerStand, rollerLintCleaner, stripper } = machineBreakagePerMm;
-  const through = (lengths: LengthDistribution, thetas: readonly number[]) =>
-    thetas.reduce((now, theta) => breakByLength(now, theta), lengths);
-  const saw = [sawStand.value, sawLintCleaner.value, sawLintCleaner.value];
-  const staple = (thetas: readonly number[]) => (season: FieldSeason) => {
-    const { fibre } = crop(season).grown;
-    const beard = readBeard(
-      through(
-        fibre.lengths,
-        thetas.map((theta) => theta * fibre.breakTendency),
-      ),
-    );
-    return (32 * beard.upperHalfMeanMm) / MM_PER_INCH;
-  };
-  // 0.02 inch, the tolerance of one length reading (USDA-AMS, from memory), is 0.64 of a thirty-second.
-  test.each([
-    ['midSouth', 36, 'all upland 2012 35.7, mid-South 36', saw],
-    ['coastalPlain', 36, 'Southeast 2012 36', saw],
-    ['highPlains', 35.62, 'West Texas sales 2006-07', [stripper.value, ...saw]],
-  ] as const)(
-    '%s: staple after saw stand and two lint cleaners within 0.64/32 of %d — USDA-AMS, %s',
-    (id, code, _source, thetas) => {
-      within(mean(ordinary[id], staple(thetas)), code, 0.64);
-    },
-  );
-  test('Pima after a roller stand and two roller-type cleaners: 1.37 to 1.47 in, codes 48 and 50 — USDA-AMS crops 2010-18, 48.2-49.2', () => {
-    const roller = [rollerStand.value, rollerLintCleaner.value, rollerLintCleaner.value];
-    inRange(mean(ordinary.centralValley, staple(roller)) / 32, 1.37, 1.47);
-  });
-  test('strength: upland about 30, Pima about 41 g/tex — USDA-AMS crops 2008-12', () => {
-    within(
-      mean(ordinary.midSouth, (s) => fibreOf(s).strengthGPerTex),
-      30,
-      1,
-    );
-    within(
-      mean(ordinary.centralValley, (s) => fibreOf(s).strengthGPerTex),
-      41.3,
-      1,
-    );
-  });
-  test('crops of the humid belt at color 41/32 or better: 85-93 % in ordinary years — USDA-AMS 1997-2011 (lint cleaning brightens by 1.5 Rd, trash darkens by 1)', () => {
-    const better = ['11', '21', '31', '41', '12', '22', '32'];
-    const good = (season: FieldSeason) => {
-      const { reflectanceRd, yellownessB } = crop(season).grown.fibre;
-      return better.includes(uplandColour(reflectanceRd + 0.5, yellownessB)) ? 1 : 0;
-    };
-    const share = (mean(ordinary.coastalPlain, good) + mean(ordinary.midSouth, good)) / 2;
-    // Means of a few dozen crops: two standard errors about the published span.
-    inRange(
-      share,
-      0.85 - 2 * Math.sqrt((0.89 * 0.11) / (2 * seeds)),
-      0.93 + 2 * Math.sqrt((0.89 * 0.11) / (2 * seeds)),
-    );
-    expect(mean(ordinary.lowDesert, good)).toBeGreaterThan(0.97);
-  });
-});
-
-const read = (csv: string, latitudeDegrees: number, year: number | null): WeatherYear => {
-  const result = readWeatherRecord(csv, { units: null, latitudeDegrees, year });
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-};
-
-describe('a cool northern city: Seattle, daily record of 2012-15 as vega-datasets ships it', () => {
-  const csv = readFileSync(
-    new URL('../../node_modules/vega-datasets/data/seattle-weather.csv', import.meta.url),
-    'utf8',
-  ).replace('date,precipitation,temp_max,temp_min', 'DATE,PRCP,TMAX,TMIN');
-  test.each([2012, 2013, 2014, 2015])('%d opens no boll, and says how much heat it lacked', (year) => {
-    const season = growSeason(ordinary.midSouth, read(csv, 47.6, year));
-    expect(season.crop).toBeNull();
-    expect(['neverFlowered', 'noBollOpened']).toContain(season.stopped!.reason);
-    expect(season.stopped!.dd60).toBeLessThan(0.7 * season.stopped!.dd60Needed!);
-    expect(season.events.firstOpenBoll).toBeNull();
-  });
-  test('a warm summer still flowers there', () => {
-    expect(growSeason(ordinary.midSouth, read(csv, 47.6, 2015)).events.firstFlower).not.toBeNull();
-  });
-});
-
-const folder = new URL('../../../shared/data/', import.meta.url);
-describe('real years of cotton country', () => {
-  if (!existsSync(folder)) {
-    test('the three daily records are not beside the project, so no real year was grown', () => {
-      expect(existsSync(folder)).toBe(false);
-    });
-    return;
-  }
-  const grow = (file: string, latitude: number, plan: FieldPlan) =>
-    growSeason(plan, read(readFileSync(new URL(file, folder), 'utf8'), latitude, null));
-  test.each([
-    ['daily-camilla-georgia-2006.csv', 31.2],
-    ['daily-tifton-georgia-2010.csv', 31.4],
-  ])(
-    '%s, planted 5 May without irrigation: a crop within two spreads of Georgia’s 783±98 lb/acre — USDA-NASS 2002-2011; in bloom in late June, open in August',
-    (file, latitude) => {
-      const season = grow(file, latitude, ordinary.coastalPlain);
-      inRange(ginned(season), 783 - 2 * 98, 783 + 2 * 98);
-      // The least and the most days of each part: National Cotton Council, after Oosterhuis 1990.
-      inRange(season.events.firstFlower! - season.plantedDay, 4 + 27 + 20, 9 + 38 + 25);
-      inRange(season.events.firstFlower!, 172, 190);
-      inRange(season.events.firstOpenBoll!, 220, 240);
-      inRange(season.harvestDays[0]!, 244, 280);
-    },
-  );
-  test('daily-chillicothe-texas-2013.csv, dryland, planted 15 May: a crop within two spreads of Lubbock County’s dryland 357±156 lb/acre (NASS yields 1972-2018), open by early September', () => {
-    const season = grow('daily-chillicothe-texas-2013.csv', 34.2, ordinary.highPlains);
-    inRange(ginned(season, 0.96), 357 - 2 * 156, 357 + 2 * 156);
-    inRange(season.events.firstFlower!, 183, 205);
-    inRange(season.events.firstOpenBoll!, 228, 250);
-    inRange(season.harvestDays[0]!, 250, 300);
   });
 });

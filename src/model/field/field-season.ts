@@ -36,7 +36,7 @@ export interface FieldDay {
 }
 
 /** Days of the year on which the mean plant passed its stages; null for a stage not reached. */
-export interface FieldEvents {
+interface FieldEvents {
   readonly emerged: number | null;
   readonly firstSquare: number | null;
   readonly firstFlower: number | null;

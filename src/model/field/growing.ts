@@ -51,6 +51,8 @@ export interface Growing {
   frostDay: number;
   killedYoung: boolean;
   readonly pickDays: number[];
+  /** Open bolls already picked from one plant. */
+  bollsPicked: number;
 }
 
 /** A field on its planting day, before anything grew. */
@@ -92,6 +94,7 @@ export function plantedField(plan: FieldPlan, weather: WeatherYear): Growing {
     frostDay: -1,
     killedYoung: false,
     pickDays: [],
+    bollsPicked: 0,
   };
 }
 

@@ -15,7 +15,7 @@ export interface FruitSite {
   readonly seeds: number;
 }
 /** One main-stem node and the branch that grows from it. */
-export interface PlantNode {
+interface PlantNode {
   /** 1 above the seed leaves, then upward. */
   readonly number: number;
   readonly appearsDay: number;

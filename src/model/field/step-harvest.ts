@@ -50,15 +50,18 @@ export function stepHarvest(growing: Growing, state: { waitFrom: number }, i: nu
         ? state.waitFrom + plan.daysToHarvest
         : lastDay;
   const dry = weather.days[dayOfYear - 1]!.rainInches < pickingFacts.dryDayInches.value;
-  const somethingToPick = totals.bollsOpen > 0 && (pickDays.length === 0 || openedSince(growing, pickDays.at(-1)!));
-  if (somethingToPick && ((i >= wait && dry) || i === lastDay)) pickDays.push(i);
+  if (worthPicking(growing) && ((i >= wait && dry) || i === lastDay)) {
+    pickDays.push(i);
+    growing.bollsPicked = totals.bollsOpen;
+  }
   if (pickDays.length >= pickings || i === lastDay) return true;
   // After frost or harvest aid nothing more will open once the old bolls have.
   const allOpen = growing.closed >= 0 && i > growing.closed + bollFacts.openAfterAidDays.value;
-  return allOpen && (totals.bollsOpen === 0 || (pickDays.length > 0 && !openedSince(growing, pickDays.at(-1)!)));
+  return allOpen && !worthPicking(growing);
 }
 
-/** Whether bolls opened after a day. */
-function openedSince({ calendar, nextOpen }: Growing, day: number): boolean {
-  return nextOpen > 0 && calendar.openDay[nextOpen - 1]! > day;
+/** Whether a picking would find bolls: any the first time, enough to send the hands in again later. */
+function worthPicking({ totals, bollsPicked, pickDays }: Growing): boolean {
+  const left = totals.bollsOpen - bollsPicked;
+  return pickDays.length === 0 ? left > 0 : left > pickingFacts.leastPickingShare.value * totals.bollsKept;
 }

@@ -225,6 +225,13 @@ describe('hand picking', () => {
       seasonOf(handPicked, 1).bollsPerPlant,
     );
   });
+  test('no picking is sent into a field that has nothing left', () => {
+    for (let seed = 1; seed <= 20; seed++) {
+      const { harvestDays, days, plantedDay } = seasonOf(handPicked, seed);
+      const open = harvestDays.map((day) => days[day - plantedDay]!.perPlant.openBolls);
+      for (let k = 1; k < open.length; k++) expect(open[k]! - open[k - 1]!).toBeGreaterThan(0.02 * open[k]!);
+    }
+  });
   test('a machine goes once, whatever is asked', () => {
     expect(seasonOf({ ...plan, pickings: 3 }, 1).harvestDays).toHaveLength(1);
   });

@@ -9,7 +9,10 @@ test('rain takes cotton inch by inch, never more than there is', () => {
 test('fresh upland is bright, fresh Pima creamier', () => {
   const upland = weatheredColour('upland', 0, 0, 1);
   const pima = weatheredColour('pima', 0, 0, 1);
-  expect(upland).toEqual({ reflectanceRd: 79.5, yellownessB: 8.5 });
+  // The lint alone, before trash darkens it.
+  expect(upland.reflectanceRd).toBeGreaterThan(78);
+  expect(upland.reflectanceRd).toBeLessThan(83);
+  expect(upland.yellownessB).toBe(8.5);
   expect(pima.reflectanceRd).toBeLessThan(upland.reflectanceRd);
   expect(pima.yellownessB).toBeGreaterThan(upland.yellownessB + 2);
 });
