@@ -19,8 +19,7 @@ export interface PatchStyle {
 }
 
 /** Thread that shows on a cloth: pale on dark, indigo on pale. */
-export const threadFor = (cloth: InkName): InkName =>
-  relativeLuminance(inksOf.day[cloth]) > 0.33 ? 'indigo' : 'thread';
+const threadFor = (cloth: InkName): InkName => (relativeLuminance(inksOf.day[cloth]) > 0.33 ? 'indigo' : 'thread');
 
 /**
  * Cuts a piece of cloth, sews it down with a running stitch a seam allowance inside its edge.

@@ -88,7 +88,7 @@ export function spotAt(path: readonly Point[], length: number): Spot {
 }
 
 /** How far a point is from the straight piece from a to b. */
-export function distanceToSide(point: Point, a: Point, b: Point): number {
+function distanceToSide(point: Point, a: Point, b: Point): number {
   const dx = b[0] - a[0];
   const dy = b[1] - a[1];
   const squared = dx * dx + dy * dy;

@@ -1,6 +1,7 @@
 import type { InkName } from '../../style/inks.ts';
 import type { Mark, Point, Stitch } from '../display-list.ts';
 import { patch } from './patch.ts';
+import { place } from './point.ts';
 
 export interface RulerTick {
   /** Distance from the start of the ruler, px. */
@@ -42,15 +43,24 @@ export function chalkRule(
   return [{ kind: 'stitches', stitches, ink: options.ink, width: 1.5, flat: true }, ...marks];
 }
 
-/** A notch cut in the edge of a ruler: one marks yours, two a published value. Points down to (x, y). */
-export function notchMarks(name: string, x: number, y: number, ink: InkName, double = false): Mark[] {
-  const triangle = (cx: number): Point[] => [
-    [cx, y],
-    [cx - 5, y - 8],
-    [cx + 5, y - 8],
+/**
+ * A notch in the edge of a ruler, its point at a place: one marks yours, two a published value.
+ * @param points which way the point looks
+ */
+export function notchMarks(name: string, at: Point, points: 'down' | 'right', ink: InkName, double = false): Mark[] {
+  const shape: readonly Point[] = [
+    [0, 0],
+    [-6, -10],
+    [6, -10],
   ];
-  const places = double ? [x - 6, x + 6] : [x];
-  return places.map((cx, i) =>
-    patch(`${name}/${i}`, triangle(cx), ink, { shadow: 0, seam: 0, grain: null, scissors: { miss: 0.4 } }),
-  );
+  const turn = points === 'down' ? 0 : -Math.PI / 2;
+  return (double ? [-7, 7] : [0]).map((shift, i) => {
+    const [x, y] = points === 'down' ? [at[0] + shift, at[1]] : [at[0], at[1] + shift];
+    return patch(`${name}/${i}`, place(shape, { x, y, turn }), ink, {
+      shadow: 1.2,
+      seam: 0,
+      grain: null,
+      scissors: { miss: 0.4 },
+    });
+  });
 }

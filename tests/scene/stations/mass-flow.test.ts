@@ -134,8 +134,55 @@ test('a scale given by the caller is the scale used', () => {
   expect(massFlowScene(flow).pxPerKg).toBe(0.25);
 });
 
-test('a flow in which nothing enters is refused, with the reason', () => {
-  expect(() => massFlowScene({ ...sampleFlow('ginning', 860, 560), inflow: [] })).toThrow(/enters/);
+test('a failed crop gives an empty page with its machine, and no piece', () => {
+  const frame = massFlowScene({
+    ...sampleFlow('ginning', 860, 560),
+    inflow: [],
+    outflow: [],
+    machines: [{ id: 'stand', kind: 'sawStand', removedByAccount: {} }],
+  });
+  expect(frame.moving).toEqual([]);
+  expect([...groupsOf(frame.over)].map(({ name }) => name)).toContain('machine/stand');
+  expect(JSON.stringify(frame)).not.toContain('null');
+});
+
+test('a flow without a machine is refused, with the reason', () => {
+  expect(() => massFlowScene({ ...sampleFlow('ginning', 860, 560), machines: [] })).toThrow(/machine/);
+});
+
+test('what no machine accounts for still leaves on the page, at the loud one', () => {
+  const flow = sampleFlow('ginning', 860, 560);
+  const silent = flow.machines.map((machine) => ({ ...machine, removedByAccount: {} }));
+  const layout = layFlow({ ...flow, machines: silent });
+  for (const entry of flow.outflow.filter(({ account }) => account !== 'lot')) {
+    const bands = layout.side.filter(({ account }) => account === entry.account);
+    expect(bands.map(({ machine }) => machine)).toEqual([layout.loud]);
+    expect(massOf(bands[0]!.masses)).toBeCloseTo(massOf(entry), 9);
+  }
+});
+
+test('eight destinations still fit on a phone: rows in order, none on another', () => {
+  const base = sampleFlow('spinning', 390, 420);
+  const some = base.outflow.find(({ account }) => account === 'millTrash')!;
+  const accounts = [
+    'ginTrash',
+    'seedHouse',
+    'effluent',
+    'offcuts',
+    'weathered',
+    'leftInField',
+    'moduleLoss',
+    'classingSample',
+  ] as const;
+  const layout = layFlow({
+    ...base,
+    outflow: [...base.outflow.slice(-1), ...accounts.map((account) => ({ ...some, account }))],
+    machines: [{ id: 'card', kind: 'card', removedByAccount: {} }],
+  });
+  expect(layout.pxPerKg).toBeGreaterThan(0);
+  layout.rows.slice(1).forEach((row, i) => {
+    expect(row.y).toBeLessThan(layout.rows[i]!.y - 12);
+  });
 });
 
 test('one loud machine: the stand at the gin, the card at the mill', () => {

@@ -1,3 +1,4 @@
+import { partMasses } from '../../../model/lot.ts';
 import type { Box } from '../../cloth/point.ts';
 import type { Point } from '../../display-list.ts';
 import { loudestOf } from '../machines/draw-machine.ts';
@@ -13,25 +14,25 @@ import {
 } from './flow-input.ts';
 
 /** The main band between two machines. */
-export interface MainStretch {
+interface MainStretch {
   readonly from: number;
   readonly to: number;
   readonly masses: Masses;
 }
 /** What one machine took out, on its way to its account's row. */
-export interface SideBand {
+interface SideBand {
   readonly machine: number;
   readonly account: OutAccount;
   readonly masses: Masses;
   readonly path: readonly Point[];
 }
-export interface InBand {
+interface InBand {
   readonly account: InAccount;
   readonly masses: Masses;
   readonly path: readonly Point[];
 }
 /** A row at the right edge where an account's bands end, side by side. */
-export interface AccountRow {
+interface AccountRow {
   readonly account: OutAccount;
   readonly y: number;
   readonly width: number;
@@ -61,13 +62,15 @@ const captionPx = (flow: MassFlow, roomy: boolean): number =>
   flow.labels.caption ? (roomy ? 34 : 26) : roomy ? 14 : 10;
 
 /** Places bands, machines and rows. One scale for the whole scene. */
-export function layFlow(flow: MassFlow): FlowLayout {
+export function layFlow(given: MassFlow): FlowLayout {
+  const loud = loudestOf(given.machines.map((machine) => machine.kind));
+  const mainOut = mainOutOf(given);
+  const flow = allAssigned(given, mainOut, loud);
   const { width, height } = flow.size;
   const roomy = width > 560;
   const entered = [...flow.inflow].sort((a, b) => massOf(b) - massOf(a));
-  const first = entered[0];
-  if (!first || flow.machines.length === 0) throw new RangeError('a flow needs something that enters and a machine');
-  const mainOut = mainOutOf(flow);
+  if (flow.machines.length === 0) throw new RangeError('a flow needs a machine');
+  const first = entered[0] ?? { account: 'lot' as const, ...nothing };
   const accounts = sideAccounts(flow, mainOut);
   const falling = accounts.filter((account) => !rising.includes(account));
   const total = entered.reduce((sum, entry) => sum + massOf(entry), 0);
@@ -77,14 +80,13 @@ export function layFlow(flow: MassFlow): FlowLayout {
   const below = falling.length * (wordsPx(roomy) + LEAST_ROW_PX) + captionPx(flow, roomy) + (roomy ? 74 : 40);
   const fits = (height - top - below) / (total + sideTotal);
   const widest = (falling.length > 1 ? 0.36 : 0.44) * height;
-  const pxPerKg = flow.pxPerKg ?? Math.min(fits, widest / total);
+  const pxPerKg = flow.pxPerKg ?? (total > 0 ? Math.min(Math.max(fits, (0.05 * height) / total), widest / total) : 0);
 
-  const loud = loudestOf(flow.machines.map((machine) => machine.kind));
   // What is left over of the height lifts the main band towards the middle of the page.
   const bandTop =
     top + Math.min(height * 0.11, Math.max(0, (height - top - below - (total + sideTotal) * pxPerKg) * 0.4));
   const boxes = machineBoxes(flow, loud, bandTop, bandWidths(flow, entered, pxPerKg), pxPerKg, roomy);
-  const { main, before } = mainStretches(flow, entered, boxes, width);
+  const main = mainStretches(flow, entered, boxes, width);
   const rows = rowsOf(flow, accounts, pxPerKg, roomy);
   return {
     pxPerKg,
@@ -94,7 +96,7 @@ export function layFlow(flow: MassFlow): FlowLayout {
     mainOut,
     boxes,
     loud,
-    side: sideBands(flow, accounts, rows, boxes, bandTop, before, pxPerKg),
+    side: sideBands(flow, accounts, rows, boxes, bandTop, pxPerKg),
     inBands: inBands(entered.slice(1), boxes[0]!, bandTop, pxPerKg, roomy),
     rows,
     roomy,
@@ -111,7 +113,26 @@ function mainOutOf(flow: MassFlow): OutAccount | null {
   return heaviest?.account ?? null;
 }
 
-/** Accounts other than the main one, from the machine they leave first; an account no machine names leaves at the last. */
+/** Whatever the machines do not account for leaves at the loud one, so that every entry of the ledger is on the page. */
+function allAssigned(flow: MassFlow, mainOut: OutAccount | null, loud: number): MassFlow {
+  const rest: Partial<Record<OutAccount, Masses>> = {};
+  for (const entry of flow.outflow) {
+    if (entry.account === mainOut) continue;
+    const left = less(entry, sumOf(flow.machines, entry.account));
+    if (massOf(left) > massOf(entry) * 1e-9) rest[entry.account] = left;
+  }
+  if (Object.keys(rest).length === 0) return flow;
+  const machines = flow.machines.map((machine, i) => {
+    if (i !== loud) return machine;
+    const removedByAccount = { ...machine.removedByAccount };
+    for (const [account, masses] of Object.entries(rest) as [OutAccount, Masses][])
+      removedByAccount[account] = plus(removedByAccount[account] ?? nothing, masses);
+    return { ...machine, removedByAccount };
+  });
+  return { ...flow, machines };
+}
+
+/** Accounts other than the main one, in the order of the machines they leave first. */
 function sideAccounts(flow: MassFlow, mainOut: OutAccount | null): OutAccount[] {
   const seen: OutAccount[] = [];
   for (const machine of flow.machines)
@@ -121,13 +142,11 @@ function sideAccounts(flow: MassFlow, mainOut: OutAccount | null): OutAccount[] 
   return seen;
 }
 
-const nothing = (like: Masses): Masses => less(like, like);
-
 function sumOf(machines: readonly FlowMachine[], account: OutAccount): Masses {
   const all = machines.flatMap((machine) => machine.removedByAccount[account] ?? []);
-  return all.slice(1).reduce(plus, all[0] ?? { dryKg: emptyDry, waterKg: 0 });
+  return all.reduce(plus, nothing);
 }
-const emptyDry = { lint: 0, seed: 0, burs: 0, sticks: 0, leaf: 0, motes: 0, dirt: 0, size: 0, finish: 0 };
+const nothing: Masses = { dryKg: partMasses({}), waterKg: 0 };
 
 /** Width of the main band as it reaches each machine, px. */
 function bandWidths(flow: MassFlow, entered: MassFlow['inflow'], pxPerKg: number): number[] {
@@ -184,16 +203,14 @@ function machineBoxes(
 
 function mainStretches(flow: MassFlow, entered: MassFlow['inflow'], boxes: readonly Box[], width: number) {
   const centre = (box: Box) => box.x + box.width / 2;
-  let masses: Masses = entered[0]!;
+  let masses: Masses = entered[0] ?? nothing;
   const main: MainStretch[] = [{ from: -4, to: centre(boxes[0]!), masses }];
   for (const entry of entered.slice(1)) masses = plus(masses, entry);
-  const before: Masses[] = [];
   flow.machines.forEach((machine, i) => {
-    before.push(masses);
     for (const taken of Object.values(machine.removedByAccount) as Masses[]) masses = less(masses, taken);
     main.push({ from: centre(boxes[i]!), to: i + 1 < boxes.length ? centre(boxes[i + 1]!) : width + 4, masses });
   });
-  return { main, before };
+  return main;
 }
 
 /** Rows from the bottom up, the account that leaves first lowest, so that bands do not cross. */
@@ -218,7 +235,6 @@ function sideBands(
   rows: readonly AccountRow[],
   boxes: readonly Box[],
   bandTop: number,
-  before: readonly Masses[],
   pxPerKg: number,
 ): SideBand[] {
   const { width } = flow.size;
@@ -226,7 +242,7 @@ function sideBands(
   const bands: SideBand[] = [];
   flow.machines.forEach((machine, index) => {
     const box = boxes[index]!;
-    const leaving = accounts.filter((account) => massOf(machine.removedByAccount[account] ?? nothing(before[0]!)) > 0);
+    const leaving = accounts.filter((account) => massOf(machine.removedByAccount[account] ?? nothing) > 0);
     const down = leaving.filter((account) => !rising.includes(account));
     const roomOf = (account: OutAccount) =>
       Math.max(LEAST_ROW_PX, massOf(machine.removedByAccount[account]!) * pxPerKg);

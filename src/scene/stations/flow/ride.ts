@@ -100,7 +100,7 @@ function bedsOf(masses: Masses, pxPerKg: number, legend: FlowLegend): Bed[] {
 }
 
 /** Deals pieces of several parts into one row, each part evenly spread. */
-export function interleaved(kinds: readonly { part: Shown; count: number }[]): Shown[] {
+function interleaved(kinds: readonly { part: Shown; count: number }[]): Shown[] {
   return kinds
     .flatMap(({ part, count }) => Array.from({ length: count }, (_, i) => ({ part, place: (i + 0.5) / count })))
     .sort((a, b) => a.place - b.place)

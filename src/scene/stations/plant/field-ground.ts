@@ -15,8 +15,8 @@ export interface FieldWeather {
 }
 
 /** One rain stitch stands for this much rain, and one drop in the furrow for this much irrigation, inches. */
-export const RAIN_STITCH_INCHES = 0.02;
-export const IRRIGATION_DROP_INCHES = 0.25;
+const RAIN_STITCH_INCHES = 0.02;
+const IRRIGATION_DROP_INCHES = 0.25;
 /** Most rain stitches drawn: beyond it the picture is only wet. */
 const MOST_RAIN_STITCHES = 120;
 

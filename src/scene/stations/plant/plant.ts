@@ -1,7 +1,7 @@
 import type { CottonKind } from '../../cloth/flower.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
-import { chalkRule, type RulerTick } from '../../cloth/ruler.ts';
+import { chalkRule, notchMarks, type RulerTick } from '../../cloth/ruler.ts';
 import { type DisplayList, group, type Mark, type Point, type Stitch } from '../../display-list.ts';
 import { type FieldGround, type FieldWeather, rowsMarks, skyMarks, soilMarks } from './field-ground.ts';
 import { type LaidNode, layPlant } from './plant-layout.ts';
@@ -110,6 +110,7 @@ function heightRule(scene: PlantScene, box: Box, soilY: number, pxPerInch: numbe
       ink: 'ink',
       size: roomy ? 15 : 12.5,
     }),
+    ...notchMarks('height/notch', [x + wide + 8, soilY - scene.heightInches * pxPerInch], 'right', 'madder'),
   ];
 }
 
