@@ -21,7 +21,7 @@ import type { Scenario } from './scenario.ts';
 import type { FibrePlace, Season, SeasonStop } from './season.ts';
 
 /** The field's part of a scenario. */
-export function fieldPlanOf({ climate, era, acres, soilWaterMm, decisions }: Scenario): FieldPlan {
+function fieldPlanOf({ climate, era, acres, soilWaterMm, decisions }: Scenario): FieldPlan {
   const { planting, bloom, boll, harvest: gathering } = decisions;
   return {
     climate,

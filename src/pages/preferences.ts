@@ -1,9 +1,9 @@
 import { detectLanguage, type Language, languages } from '../language/language.ts';
 import { type UnitSystem, unitSystems } from '../language/unit-system.ts';
 
-export const themes = ['day', 'projector'] as const;
+const themes = ['day', 'projector'] as const;
 export type Theme = (typeof themes)[number];
-export const motions = ['moving', 'still'] as const;
+const motions = ['moving', 'still'] as const;
 export type Motion = (typeof motions)[number];
 
 /** How a visitor likes the page. The only thing kept on the device beside the season itself. */

@@ -116,4 +116,3 @@ export function createRunner({ clock, stepsOf, onEnd }: RunnerOptions) {
     stop,
   };
 }
-export type Runner = ReturnType<typeof createRunner>;

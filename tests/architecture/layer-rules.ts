@@ -53,7 +53,7 @@ const layers: Readonly<Record<string, Layer>> = {
 };
 
 /** The layer of a path of the project; undefined for a path that belongs to none. */
-export function layerOf(path: string): string | undefined {
+function layerOf(path: string): string | undefined {
   if (path.startsWith('content/scenarios/')) return 'scenarios';
   if (path.startsWith('content/')) return 'content';
   if (/^src\/main\.tsx?$/.test(path)) return 'main';

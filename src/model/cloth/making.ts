@@ -1,6 +1,6 @@
+import { type Conditioned, condition } from '../conditioning.ts';
 import { type MassEntry, type MassLedger, massEntry, type SourceAccount, waterEntry } from '../ledger.ts';
 import { addMasses, type Lot, type PartMasses, partMasses, parts, splitLot, totalDryKg, trashParts } from '../lot.ts';
-import { type Conditioned, condition } from '../conditioning.ts';
 import { type ClothFinish, finishLoss, processFacts } from './facts.ts';
 
 type Masses = Pick<Lot, 'dryKg' | 'waterKg'>;

@@ -1,7 +1,7 @@
 import { type LengthDistribution, lengthAtMm, lengthCount, stepMm } from './length-distribution.ts';
 
 /** Rate exponent of fibre breakage: rate grows as length^2.5. Calibrated; also published for roller carding (J. Text. Mach. Soc. Japan 15(6):214). */
-export const breakageExponent = 2.5;
+const breakageExponent = 2.5;
 /** The length at which a machine's theta is quoted, mm. */
 const referenceLengthMm = 25;
 /** Second-order steps a machine; four leave errors below 1e-4 (points, mm). */

@@ -1,3 +1,4 @@
+import { condition } from '../conditioning.ts';
 import type { DecisionsOf } from '../decisions.ts';
 import { type Fibre, readFibre } from '../fibre.ts';
 import { type DestinationAccount, type MassEntry, type MassLedger, massEntry, waterEntry } from '../ledger.ts';
@@ -6,7 +7,6 @@ import { inchesFromMillimetres, TEX_TIMES_NE } from '../units.ts';
 import { blowroomShares, cleaningShares, type Masses } from './blowroom.ts';
 import { card } from './card.ts';
 import { comb } from './comber.ts';
-import { condition } from '../conditioning.ts';
 import { millRegain, wasteFacts, type YarnUse } from './facts.ts';
 import { judgeCount, type SpinningVerdict } from './limits.ts';
 import { describeYarn, type Yarn } from './yarn.ts';
