@@ -65,7 +65,7 @@ const grainPath = (stitches: readonly Stitch[], color: string, alpha: number): s
 
 function svgText(mark: TextMark, theme: Theme): string {
   const family = mark.display ? DISPLAY_FACE : TEXT_FACE;
-  const weight = mark.display ? 800 : mark.bold ? 700 : 500;
+  const weight = mark.display || mark.bold ? 800 : 500;
   const style = mark.italic ? ' font-style="italic"' : '';
   return `<text class="scene-text" x="${round(mark.x)}" y="${round(mark.y)}" font-family="${family}" font-size="${round(mark.size)}" font-weight="${weight}"${style} text-anchor="${mark.anchor}" fill="${inksOf[theme][mark.ink]}">${escaped(mark.text)}</text>`;
 }

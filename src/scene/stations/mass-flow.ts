@@ -129,15 +129,15 @@ function flowPieces(flow: MassFlow, layout: FlowLayout, legend: FlowLegend): Mov
   const before = layout.boxes.slice(0, layout.loud);
   const after = layout.boxes.slice(layout.loud + 1);
   main(`in/${layout.mainIn}`, layout.main[0]!.masses, 0, loudBox.x + 6, before, forms.in);
-  if (layout.mainOut !== null)
-    main(
-      `out/${layout.mainOut}`,
-      layout.main.at(-1)!.masses,
-      loudBox.x + loudBox.width - 6,
-      flow.size.width,
-      after,
-      forms.out,
-    );
+  // Where the lint changes its form, that happens at the last machine: up to there it is still loose.
+  const last = layout.boxes.at(-1)!;
+  const changes = forms.in !== forms.out && after.length > 0 && flow.station === 'spinning';
+  const right = loudBox.x + loudBox.width - 6;
+  if (changes) main('between', layout.main.at(-2)!.masses, right, last.x, after.slice(0, -1), forms.in);
+  if (layout.mainOut !== null) {
+    const from = changes ? last.x + last.width : right;
+    main(`out/${layout.mainOut}`, layout.main.at(-1)!.masses, from, flow.size.width, changes ? [] : after, forms.out);
+  }
   for (const row of layout.rows) pieces.push(...rowPieces(flow, layout, legend, row.account));
   for (const band of layout.inBands) {
     const length = pathLength(band.path);

@@ -16,14 +16,14 @@ await bundle.write({ file: built, format: 'esm' });
 const { sheets } = await import(pathToFileURL(built).href);
 rmSync(built);
 
-const font = (file) => readFileSync(path.join(root, 'node_modules/@fontsource', file)).toString('base64');
+const font = (file) => readFileSync(path.join(root, 'public/fonts', file)).toString('base64');
 const face = (family, weight, style, file) =>
   `@font-face{font-family:'${family}';font-weight:${weight};font-style:${style};${family === 'Seam Text' ? 'size-adjust:109%;' : ''}src:url(data:font/woff2;base64,${font(file)})}`;
 const fonts = [
-  face('Seam Text', 500, 'normal', 'alegreya-sans/files/alegreya-sans-latin-500-normal.woff2'),
-  face('Seam Text', 700, 'normal', 'alegreya-sans/files/alegreya-sans-latin-700-normal.woff2'),
-  face('Seam Text', 500, 'italic', 'alegreya-sans/files/alegreya-sans-latin-500-italic.woff2'),
-  face('Seam Display', 800, 'normal', 'bricolage-grotesque/files/bricolage-grotesque-latin-800-normal.woff2'),
+  face('Seam Text', 500, 'normal', 'alegreya-sans-500.woff2'),
+  face('Seam Text', 800, 'normal', 'alegreya-sans-800.woff2'),
+  face('Seam Text', 500, 'italic', 'alegreya-sans-500-italic.woff2'),
+  face('Seam Display', 800, 'normal', 'bricolage-grotesque-800.woff2'),
 ].join('');
 
 const wanted = process.argv.slice(2);

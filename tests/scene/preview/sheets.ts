@@ -186,7 +186,7 @@ function machines(): Sheet {
       bandBottom: y + 190,
     });
     return [
-      ...drawMachine(kind)(space(`big/${kind}`, { x, y, width: 150, height: 190 })),
+      ...drawMachine(kind)(space(`big/${kind}`, { x, y, width: 152, height: 190 })),
       ...drawMachine(kind)(space(`small/${kind}`, { x: x + 162, y, width: 42, height: 190 })),
       { kind: 'text', text: kind, x, y: y + 212, size: 14, ink: 'ink', anchor: 'start' } as const,
     ];

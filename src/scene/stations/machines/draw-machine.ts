@@ -1,3 +1,4 @@
+import { finishing, knitting, loom, sewingTable } from './cloth-machines.ts';
 import {
   conventionalModule,
   fieldCleaner,
@@ -22,7 +23,7 @@ import {
   stickMachine,
 } from './gin-machines.ts';
 import type { DrawMachine } from './machine-parts.ts';
-import { card, comber, finishing, knitting, loom, opener, rotor, sewingTable, spindle } from './mill-machines.ts';
+import { card, comber, opener, rotor, spindle } from './mill-machines.ts';
 
 const machines = {
   handSack,

@@ -35,8 +35,8 @@ export const dryer: DrawMachine = (space) => {
 export const cylinderCleaner: DrawMachine = (space) => {
   const { box, name } = space;
   const loud = box.width > 120;
-  const count = loud ? 5 : 3;
-  const radius = loud ? box.width / (count * 2.3) : Math.min(box.width * 0.4, box.height / (count * 2.4));
+  const count = loud ? 4 : 3;
+  const radius = loud ? box.width / (count * 1.9) : Math.min(box.width * 0.4, box.height / (count * 2.4));
   const marks: Mark[] = [slab(space)];
   for (let i = 0; i < count; i++) {
     const share = (i + 0.5) / count;
