@@ -12,13 +12,12 @@ import { cleanSeedCotton } from './gin/clean.ts';
 import { ginLot } from './gin/gin-lot.ts';
 import { pressBales } from './gin/press.ts';
 import { harvest } from './harvest/harvest.ts';
-import type { MassLedger } from './ledger.ts';
 import { totalKg } from './lot.ts';
 import { spin } from './mill/spin.ts';
 import { storeModules } from './module/store.ts';
 import { openStream } from './random.ts';
 import type { Scenario } from './scenario.ts';
-import type { FibrePlace, Season, SeasonStop } from './season.ts';
+import type { Season, SeasonStop } from './season.ts';
 
 /** The field's part of a scenario. */
 function fieldPlanOf({ climate, era, acres, soilWaterMm, decisions }: Scenario): FieldPlan {

@@ -2,8 +2,8 @@ import type { Season } from '../model/season.ts';
 import type { StationId } from '../model/station.ts';
 import type { Refusal } from './season-machine.ts';
 
-/** Fewer open bolls than this, percent, and no harvester goes in. A rule of this tool, far below the 60 % that extension services advise. */
-const fewestOpenPercent = 20;
+/** A machine goes over the field once, so it waits until half the bolls are open, percent. Common practice; extension services apply harvest aids at 60 %. */
+const fewestOpenForMachine = 50;
 /** Seed cotton wetter than this, percent wet basis, may wait a day or two at most. Published storage limit 12 % (Cotton Incorporated 2021), with room for a damp morning. */
 const wettestToStorePercent = 15;
 const longestWetDays = 2;
@@ -17,8 +17,9 @@ export function judgeSeason(season: Season, station: StationId): Refusal | null 
   if (stopped && stopped.station === station && (station === 'planting' || station === 'bloom' || station === 'boll')) {
     return refuse('cropFailed', { dd60: stopped.dd60 ?? 0 });
   }
-  if (station === 'boll' && field.crop && field.crop.openPercentAtHarvest < fewestOpenPercent) {
-    return refuse('notEnoughBollsOpen', { open: field.crop.openPercentAtHarvest, needed: fewestOpenPercent });
+  const byMachine = scenario.decisions.harvest.method !== 'hand';
+  if (station === 'boll' && byMachine && field.crop && field.crop.openPercentAtHarvest < fewestOpenForMachine) {
+    return refuse('notEnoughBollsOpen', { open: field.crop.openPercentAtHarvest, needed: fewestOpenForMachine });
   }
   if (station === 'harvest' && harvest && scenario.decisions.module.storageDays > longestWetDays) {
     if (harvest.moisturePercent > wettestToStorePercent) {

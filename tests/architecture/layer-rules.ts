@@ -49,7 +49,7 @@ const layers: Readonly<Record<string, Layer>> = {
   teach: assembling,
   kiosk: assembling,
   main: assembling,
-  cli: { layers: [...modelLayers, 'language', 'cli'], packages: ['node:', 'vite', 'd3-dsv'] },
+  cli: { layers: [...modelLayers, 'language', 'cli'], packages: ['node:', 'vite', 'd3-dsv', 'playwright-core'] },
 };
 
 /** The layer of a path of the project; undefined for a path that belongs to none. */
