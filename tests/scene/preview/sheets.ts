@@ -194,8 +194,16 @@ function machines(): Sheet {
   return sheet(list, 1600, 930);
 }
 
-function flow(station: StationId, width: number, height: number, theme: Theme = 'day'): Sheet {
-  return sheet(frameAtRest(massFlowScene(sampleFlow(station, width, height))), width, height, theme);
+function flow(
+  station: StationId,
+  width: number,
+  height: number,
+  theme: Theme = 'day',
+  swap: Record<string, MachineKind> = {},
+): Sheet {
+  const sample = sampleFlow(station, width, height);
+  const machines = sample.machines.map((machine) => ({ ...machine, kind: swap[machine.kind] ?? machine.kind }));
+  return sheet(frameAtRest(massFlowScene({ ...sample, machines })), width, height, theme);
 }
 
 export const sheets: Record<string, () => Sheet> = {
@@ -206,6 +214,13 @@ export const sheets: Record<string, () => Sheet> = {
   'quilt-row': () => ({ ...quilt('row', 390, 62), density: 2 }),
   'quilt-projector': () => quilt('landscape', 1000, 800, 'projector'),
   machines,
+  'flow-x-hand': () => flow('harvest', 860, 560, 'day', { spindlePicker: 'handSack' }),
+  'flow-x-strip': () => flow('harvest', 860, 560, 'day', { spindlePicker: 'stripperRolls' }),
+  'flow-x-roller': () =>
+    flow('ginning', 860, 560, 'day', { sawStand: 'rollerStand', sawLintCleaner: 'airLintCleaner' }),
+  'flow-x-rick': () => flow('module', 860, 560, 'day', { roundModule: 'conventionalModule' }),
+  'flow-x-wagon': () => flow('module', 860, 560, 'day', { roundModule: 'wagon' }),
+  'flow-x-knit': () => flow('weaving', 860, 560, 'day', { loom: 'knitting' }),
   ...Object.fromEntries(
     flowStations.flatMap((id) => [
       [`flow-${id}`, () => flow(id, 860, 560)],

@@ -55,7 +55,7 @@ describe('the plant in its field', () => {
     const stitches = [...flatMarks(shed.marks)].flatMap((mark) => (mark.kind === 'stitches' ? mark.stitches : []));
     expect(stitches).toHaveLength(2 * counted(224).shed);
   });
-  test('upland opens white, is pink the next day, and has dropped on the third; Pima is yellow, then red — UF/IFAS AGR 203 and Texas Extension, via the field notes on flower colour', () => {
+  test('upland opens white, is pink the next day, and has dropped on the third; Pima is yellow, then red — Wakelyn et al., Cotton Fiber Chemistry and Technology; UC Davis, Cotton reproduction: flower', () => {
     expect([0, 1, 2].map((age) => petalInk('upland', age))).toEqual(['lint', 'blush', null]);
     expect([0, 1, 2].map((age) => petalInk('pima', age))).toEqual(['weld', 'madder', null]);
   });

@@ -77,20 +77,22 @@ export const loom: DrawMachine = (space) => {
 /** Latch needles in a row, loop drawn through loop. */
 export const knitting: DrawMachine = (space) => {
   const { box, name } = space;
-  const needles = Math.max(3, Math.round(box.width / 26));
-  const pitch = box.width / (needles + 0.6);
+  const wide = box.width * 0.8;
+  const left = box.x + box.width * 0.1;
+  const needles = Math.max(3, Math.round(wide / 26));
+  const pitch = wide / (needles + 0.2);
   const marks: Mark[] = [slab(space)];
   const loops: Stitch[] = [];
   for (let row = 0; row < 4; row++)
     for (let i = 0; i < needles; i++) {
-      const cx = box.x + pitch * (i + 0.8);
+      const cx = left + pitch * (i + 0.6);
       const cy = box.y + box.height * (0.52 + row * 0.11);
       const path = arc(cx, cy, pitch * 0.3, Math.PI * 0.8, Math.PI * 2.2, 7);
       for (let k = 1; k < path.length; k++) loops.push([...path[k - 1]!, ...path[k]!]);
     }
   marks.push({ kind: 'stitches', stitches: loops, ink: 'lint', width: Math.max(2, pitch * 0.13) });
   for (let i = 0; i < needles; i++) {
-    const cx = box.x + pitch * (i + 0.8);
+    const cx = left + pitch * (i + 0.6);
     const top = box.y + box.height * (i % 2 ? 0.12 : 0.18);
     const hook: Point[] = [
       [cx, box.y + box.height * 0.58],

@@ -147,7 +147,7 @@ export const stripperRolls: DrawMachine = (space) => {
     }
     marks.push(
       ...disc(`${space.name}/roll${side}`, cx, y, 0.31 * unit, 'indigo'),
-      ...disc(`${space.name}/hub${side}`, cx, y, 0.09 * unit, 'weld', 0),
+      stitchedRing(`${space.name}/ring${side}`, cx, y, 0.12 * unit, 'faded'),
     );
   }
   marks.push(

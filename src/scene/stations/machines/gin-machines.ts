@@ -3,7 +3,7 @@ import { pieceMarks } from '../../cloth/piece.ts';
 import { arc, place } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
 import { taperedStrip } from '../../cloth/tapered-strip.ts';
-import type { Mark, Point } from '../../display-list.ts';
+import type { Mark, Point, Stitch } from '../../display-list.ts';
 import {
   bar,
   type DrawMachine,
@@ -353,10 +353,11 @@ export const classingTable: DrawMachine = (space) => {
   const s = unit;
   const { name } = space;
   const at = (dx: number, dy: number): Point => [x + dx * s, y + dy * s];
-  const code = Array.from({ length: 12 }, (_, i): readonly [number, number, number, number] => [
-    ...at(-0.44 + i * 0.075, 0.62),
-    ...at(-0.44 + i * 0.075, 0.78),
-  ]);
+  // Twelve knots for the twelve digits of the tag.
+  const digits = Array.from({ length: 12 }, (_, i): Stitch => {
+    const [kx, ky] = at(-0.46 + i * 0.078, 0.68);
+    return [kx, ky, kx, ky];
+  });
   return [
     plate(`${name}/board`, [at(-0.98, -0.8), at(0.98, -0.86), at(0.94, 0.94), at(-0.94, 0.96)], 'indigo', 6, 9),
     plate(`${name}/near`, [at(-0.78, -0.6), at(0.12, -0.66), at(0.16, -0.06), at(-0.74, 0.02)], 'lint', 4, 6),
@@ -365,7 +366,7 @@ export const classingTable: DrawMachine = (space) => {
       pieceMarks('lint', `${name}/fibre${i}`, { x: x + dx * s, y: y - 0.32 * s, size: 0.1 * s }),
     ),
     plate(`${name}/tag`, [at(-0.6, 0.42), at(0.56, 0.38), at(0.6, 0.86), at(-0.58, 0.88)], 'weld', 2.6, 0),
-    { kind: 'stitches', stitches: code, ink: 'ink', width: Math.max(1.4, s * 0.02), flat: true },
+    { kind: 'stitches', stitches: digits, ink: 'ink', width: Math.max(1.6, s * 0.045), flat: true },
     ...disc(`${name}/eyelet`, x + 0.48 * s, y + 0.5 * s, 0.045 * s, 'cotton', 0),
   ];
 };
