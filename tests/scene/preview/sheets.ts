@@ -1,4 +1,7 @@
+import { growSeason } from '../../../src/model/field/grow-season.ts';
+import { samplePlant } from '../../../src/model/field/sample-plant.ts';
 import { parts } from '../../../src/model/lot.ts';
+import { openStream } from '../../../src/model/random.ts';
 import { type StationId, stationIds } from '../../../src/model/station.ts';
 import { partCloth } from '../../../src/scene/cloth/part-cloth.ts';
 import { partStitches, partThreadWidth } from '../../../src/scene/cloth/part-stitch.ts';
@@ -15,6 +18,7 @@ import { massFlowScene } from '../../../src/scene/stations/mass-flow.ts';
 import { furrowFeet, furrowScene } from '../../../src/scene/stations/plant/furrow.ts';
 import { plantScene, viewInchesFor } from '../../../src/scene/stations/plant/plant.ts';
 import { inksOf, type Theme } from '../../../src/style/inks.ts';
+import { ordinary, weatherOf } from '../../model/field/plans.ts';
 import { flowStations, sampleFlow } from '../sample-flows.ts';
 import { handMadePlant } from '../sample-plant.ts';
 
@@ -206,6 +210,34 @@ function flow(
   return sheet(frameAtRest(massFlowScene({ ...sample, machines })), width, height, theme);
 }
 
+/** A plant of the model's own, so many days after planting. */
+function grown(after: number, width: number, height: number, seed = 1): Sheet {
+  const season = growSeason(ordinary.midSouth, weatherOf('midSouth', 1));
+  const today = season.days[Math.min(after, season.days.length - 1)]!;
+  const view = viewInchesFor(today.plantHeightInches);
+  const step = view > 30 ? 4 : view > 12 ? 2 : 1;
+  const heightTicks = Array.from({ length: Math.floor(view / step) + 1 }, (_, i) =>
+    i % 2 ? { inches: i * step } : { inches: i * step, text: `${i * step} in` },
+  );
+  const list = plantScene({
+    plant: samplePlant(season, openStream(seed, 'plant')),
+    dayOfYear: today.dayOfYear,
+    kind: 'upland',
+    heightInches: today.plantHeightInches,
+    weather: today,
+    soilWaterFraction: today.soilWaterFraction,
+    leafShare:
+      season.events.harvestAid !== null && today.dayOfYear > season.events.harvestAid + 6
+        ? (season.crop?.leafRemaining ?? 1)
+        : 1,
+    openShare: today.openPercent / 100,
+    cutBoll: after === 105,
+    size: { width, height },
+    labels: { heightTicks, node: (number) => `node ${number}`, cutBoll: (seeds: number) => `cut open: ${seeds} seeds` },
+  });
+  return sheet(list, width, height);
+}
+
 export const sheets: Record<string, () => Sheet> = {
   tile: () => tile('day'),
   blocks,
@@ -214,6 +246,9 @@ export const sheets: Record<string, () => Sheet> = {
   'quilt-row': () => ({ ...quilt('row', 390, 62), density: 2 }),
   'quilt-projector': () => quilt('landscape', 1000, 800, 'projector'),
   machines,
+  ...Object.fromEntries(
+    [25, 50, 70, 85, 105, 130, 160].map((after) => [`grown-${after}`, () => grown(after, 860, 560)]),
+  ),
   'flow-x-hand': () => flow('harvest', 860, 560, 'day', { spindlePicker: 'handSack' }),
   'flow-x-strip': () => flow('harvest', 860, 560, 'day', { spindlePicker: 'stripperRolls' }),
   'flow-x-roller': () =>

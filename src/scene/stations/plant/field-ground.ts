@@ -19,6 +19,8 @@ const RAIN_STITCH_INCHES = 0.02;
 const IRRIGATION_DROP_INCHES = 0.25;
 /** Most rain stitches drawn: beyond it the picture is only wet. */
 const MOST_RAIN_STITCHES = 120;
+/** From here on the sky is covered. */
+const HEAVY_RAIN_INCHES = 0.3;
 
 export interface FieldGround {
   readonly box: Box;
@@ -68,7 +70,9 @@ function sunMarks(box: Box, dd60: number): Mark[] {
 
 function rainMarks(box: Box, soilY: number, rainInches: number): Mark[] {
   const { x, y, width: w } = box;
-  const deep = (soilY - y) * 0.2;
+  // A shower brings a small cloud, an inch of rain the whole sky.
+  const deep = (soilY - y) * (0.09 + 0.11 * Math.min(1, rainInches));
+  const heavy = rainInches >= HEAVY_RAIN_INCHES;
   const cloud = (name: string, from: number, to: number, ink: 'indigo' | 'mid' | 'indigoWarm', drop: number): Mark => {
     const bottom: Point[] = [];
     const bumps = Math.max(3, Math.round(((to - from) * w) / 80));
@@ -91,7 +95,7 @@ function rainMarks(box: Box, soilY: number, rainInches: number): Mark[] {
     return [px, py, px - length * 0.34, py + length];
   });
   return [
-    cloud('cloud/left', 0, 0.62, 'indigo', 0.8),
+    ...(heavy ? [cloud('cloud/left', 0, 0.62, 'indigo', 0.8)] : []),
     cloud('cloud/right', 0.5, 1, 'mid', 0.5),
     group('rain', [{ kind: 'stitches', stitches, ink: 'indigo', width: 2.6 }], count),
   ];

@@ -10,6 +10,8 @@ const MEASURES = {
   branchDays: 24,
   /** Length of a branch from the stem to its first site, then from site to site. */
   siteSteps: [7, 5.6, 4.6],
+  /** Sites on a vegetative branch stand closer, as a share of that. */
+  vegetativeShare: 0.5,
   kinkInches: 0.22,
 } as const;
 
@@ -63,7 +65,8 @@ function layBranch(node: DrawnNode, from: Point, dayOfYear: number, pxPerInch: n
   shown.forEach((site, i) => {
     const chance = chanceOf(`site/${node.number}/${site.position}`);
     const grown = grownShare(dayOfYear - site.squareDay + 3, MEASURES.branchDays);
-    const length = (MEASURES.siteSteps[site.position - 1] ?? 3) * grown * pxPerInch;
+    const step = MEASURES.siteSteps[site.position - 1]! * (node.branch === 'vegetative' ? MEASURES.vegetativeShare : 1);
+    const length = step * grown * pxPerInch;
     // A fruiting branch zigzags: it bends at each site, up and then level, and young ones stand steeper.
     const rise =
       (i % 2 ? 0.12 : 0.42) + 0.35 * (1 - grown) + spread(chance, 0.06) + (node.branch === 'vegetative' ? 0.4 : 0);

@@ -79,7 +79,12 @@ function mainLeaf({ node, at, leaf }: LaidNode, look: PlantLook): Mark[] {
   const lift = (node.branch === 'fruiting' ? 1.02 : 0.42) + spread(chance, 0.14);
   const reach = look.pxPerInch * leaf * (node.branch === 'fruiting' ? 3.2 : 3.4);
   const joint: Point = [at[0] + outwards * Math.cos(lift) * reach, at[1] - Math.sin(lift) * reach];
-  const size = SIZES.mainLeaf * look.pxPerInch * (0.25 + 0.75 * leaf) * (0.92 + 0.16 * chance());
+  const size =
+    SIZES.mainLeaf *
+    look.pxPerInch *
+    (0.25 + 0.75 * leaf) *
+    Math.min(1, 0.5 + 0.07 * node.number) *
+    (0.92 + 0.16 * chance());
   return [
     petiole(name, at, joint, Math.max(1.4, look.pxPerInch * 0.14)),
     ...leafMarks(

@@ -41,7 +41,7 @@ const NODES_NAMED = 5;
 
 /** How tall the view is for a plant: the caller makes ticks up to here. */
 export const viewInchesFor = (heightInches: number): number =>
-  VIEW_INCHES.find((view) => view >= heightInches * 1.16 + 1.5) ?? 72;
+  VIEW_INCHES.find((view) => view >= heightInches * 1.12 + 1) ?? 72;
 
 /** One plant in its field on one day, every organ where the model has it. */
 export function plantScene(scene: PlantScene): DisplayList {
