@@ -17,7 +17,7 @@ export function paintSvg(list: DisplayList, { width, height, theme, title }: Svg
 }
 
 /** The marks alone, to go inside an SVG element of the caller's. */
-export const svgMarks = (list: DisplayList, theme: Theme): string => list.map((mark) => svgMark(mark, theme)).join('');
+const svgMarks = (list: DisplayList, theme: Theme): string => list.map((mark) => svgMark(mark, theme)).join('');
 
 function svgMark(mark: Mark, theme: Theme): string {
   switch (mark.kind) {

@@ -76,7 +76,6 @@ export const inksOf: Readonly<Record<Theme, Readonly<Record<InkName, string>>>> 
 
 /** Inks that may carry words on the page: 4.5 to 1 on cotton by day, 7 to 1 on the projector's bleached ground. */
 export const textInks = ['ink', 'indigo', 'mid', 'madder', 'bollGreen', 'walnut', 'iron'] as const;
-export type TextInk = (typeof textInks)[number];
 
 /** Inks that may stand alone as a shape or a line on the page: 3 to 1. Every other cloth needs an edge of one of these. */
 export const graphicInks = [

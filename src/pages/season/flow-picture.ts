@@ -18,6 +18,7 @@ import {
 } from '../../scene/stations/flow/flow-input.ts';
 import type { MachineKind } from '../../scene/stations/machines/draw-machine.ts';
 import { massFlowScene } from '../../scene/stations/mass-flow.ts';
+import { type LedgerRow, ledgerRows } from '../../ui/ledger-rows.ts';
 import type { PictureSize } from './field-picture.ts';
 import { ledgerOf, oneBaleShare } from './ledger-panel.tsx';
 
@@ -136,11 +137,14 @@ export function flowPicture(season: Season, station: StationId, words: Words, si
   };
   const { messages, formats, unitSystem } = words;
   const { sources, destinations } = messages.accounts;
-  const labelled = <Account extends string>(entries: readonly MassEntry<Account>[], lot: string, names: object) =>
+  // The numbers on the bands are those of the table, rounded with it so that they add.
+  const rows = ledgerRows(whole, unitSystem);
+  const sign = messages.units[unitSystem === 'us' ? 'pounds' : 'kilograms'].sign;
+  const labelled = (side: readonly LedgerRow[], lot: string, names: object) =>
     Object.fromEntries(
-      [...byAccount(entries)].map(([account, masses]) => [
+      side.map(({ account, all }) => [
         account,
-        `${account === 'lot' ? lot : ((names as Record<string, string>)[account] ?? account)} ${formats.mass(massOf(masses), 1).text}`,
+        `${account === 'lot' ? lot : ((names as Record<string, string>)[account] ?? account)} ${formats.number(all, rows.decimals)}\u00a0${sign}`,
       ]),
     );
   const entriesOf = <Account extends string>(entries: readonly MassEntry<Account>[]) =>
@@ -154,8 +158,8 @@ export function flowPicture(season: Season, station: StationId, words: Words, si
     unitKg: unitSystem === 'us' ? KG_PER_POUND : 1,
     size,
     labels: {
-      in: labelled(ledger.in, messages.readings.in, sources),
-      out: labelled(ledger.out, messages.readings.on, destinations),
+      in: labelled(rows.in, messages.readings.in, sources),
+      out: labelled(rows.out, messages.readings.on, destinations),
       machines: Object.fromEntries(machines.map(({ id }) => [id, machineName(id, messages)])),
       caption: ({ tuftKg, bitKg, rowKg }) =>
         fill(messages.readings.flowCaption, {

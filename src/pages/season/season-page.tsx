@@ -16,15 +16,20 @@ import { WhatChanged } from '../../ui/what-changed.tsx';
 import type { Preferences } from '../preferences.ts';
 import { hashOf, type Route } from '../route.ts';
 import { useSelector } from '../use-selector.ts';
+import { BalesPanel } from './bales-panel.tsx';
+import { CarePanel } from './care-panel.tsx';
 import { DecisionsPanel } from './decisions-panel.tsx';
 import { FarmBar } from './farm-bar.tsx';
 import { FibrePanel } from './fibre-panel.tsx';
+import { FinishedQuilt } from './finished-quilt.tsx';
 import { LedgerPanel } from './ledger-panel.tsx';
+import { MoneyPanel } from './money-panel.tsx';
 import { QuiltMap } from './quilt-map.tsx';
 import { refusalText, stopText } from './refusal-text.ts';
 import { SceneView } from './scene-view.tsx';
 import { openSession, type Session } from './season-session.ts';
 import { seeText } from './see-text.ts';
+import { SeedPanel } from './seed-panel.tsx';
 import { stationChanges } from './station-readings.ts';
 import { TimeBar } from './time-bar.tsx';
 import './season.css';
@@ -145,15 +150,19 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
         </div>
       ) : null}
       <figure class="season-scene">
-        <SceneView
-          season={season}
-          station={station}
-          dayOfYear={dayOfYear}
-          theme={preferences.theme}
-          still={preferences.motion === 'still'}
-          paused={snapshot.matches('resting')}
-          alt={see.join(' ')}
-        />
+        {finished ? (
+          <FinishedQuilt season={season} theme={preferences.theme} />
+        ) : (
+          <SceneView
+            season={season}
+            station={station}
+            dayOfYear={dayOfYear}
+            theme={preferences.theme}
+            still={preferences.motion === 'still'}
+            paused={snapshot.matches('resting')}
+            alt={see.join(' ')}
+          />
+        )}
       </figure>
       <aside class="season-side">
         <Twin
@@ -181,6 +190,10 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
       <div class="season-ledger">
         {stopped ? <p class="stop-note">{stopped}</p> : null}
         <LedgerPanel season={season} station={station} />
+        {station === 'ginning' ? <SeedPanel season={season} /> : null}
+        {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
+        {station === 'classing' ? <MoneyPanel season={season} /> : null}
+        <CarePanel station={station} scenario={scenario} />
         <FarmBar session={session} scenario={scenario} seed={seed} />
       </div>
       <div class="season-foot">

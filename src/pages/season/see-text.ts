@@ -1,13 +1,10 @@
 import { fill } from '../../language/fill.ts';
 import type { Words } from '../../language/words.ts';
-import { totalDryKg } from '../../model/lot.ts';
 import type { Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
+import { ledgerRows } from '../../ui/ledger-rows.ts';
 import { fieldDayOn } from './field-picture.ts';
 import { ledgerOf } from './ledger-panel.tsx';
-
-/** A mass that would be written as 0.0 is left out of the sentence: kg for one bale's worth. */
-const leastKg = 0.02;
 
 /**
  * What a scene shows, in words: the plant and its fruit on a day, or what comes in and where it goes.
@@ -39,17 +36,16 @@ export function seeText(season: Season, station: StationId, dayOfYear: number, w
   }
   const ledger = ledgerOf(season, station, 'bale');
   if (!ledger) return [];
-  const kgOf = (entry: (typeof ledger.out)[number]) => totalDryKg(entry.dryKg) + entry.waterKg;
-  const lotIn = ledger.in.reduce((sum, entry) => sum + totalDryKg(entry.dryKg) + entry.waterKg, 0);
+  const rows = ledgerRows(ledger, words.unitSystem);
+  const sign = messages.units[words.unitSystem === 'us' ? 'pounds' : 'kilograms'].sign;
+  const mass = (value: number) => `${formats.number(value, rows.decimals)}\u00a0${sign}`;
   const names: Readonly<Record<string, string>> = { ...accounts.destinations, lot: messages.readings.theNextStation };
-  const list = ledger.out
-    .filter((entry) => kgOf(entry) >= leastKg)
-    .map((entry) =>
-      fill(scenes.flowPart, { mass: formats.mass(kgOf(entry)).text, name: names[entry.account] ?? entry.account }),
-    );
+  const list = rows.out
+    .filter(({ all }) => all > 0)
+    .map(({ account, all }) => fill(scenes.flowPart, { mass: mass(all), name: names[account] ?? account }));
   return [
     fill(scenes.flow, {
-      mass: formats.mass(lotIn).text,
+      mass: mass(rows.inAll.all),
       name: messages.stations[station].name,
       list: formats.list(list),
     }),

@@ -186,7 +186,7 @@ function rowPieces(
     track,
     entry,
     legend,
-    account === 'hardWaste' ? 'yarn' : account === 'offcuts' ? 'cloth' : 'tuft',
+    account === 'hardWaste' ? 'yarn' : account === 'offcuts' || account === 'cloth' ? 'cloth' : 'tuft',
   );
 }
 

@@ -62,6 +62,9 @@ export const readings = {
   flowCaption: 'A tuft, seed or drop: {tuft}. A bit: {bit}. Row to row: {row}.',
   in: 'In',
   on: 'On',
+  oilMillShares:
+    'Shares of an ordinary oil mill, from memory of the trade; another list gives 17, 47.5, 27.5, 7 and 1 percent.',
+  seedOfOneBale: 'The seed that came with one bale, crushed',
   node: 'node {number}',
   seedsInBoll: { one: '{n} seed in this boll', other: '{n} seeds in this boll' } as PluralForms,
 };

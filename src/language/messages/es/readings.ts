@@ -61,6 +61,9 @@ export const readings: typeof english = {
   flowCaption: 'Un copo, semilla o gota: {tuft}. Una pizca: {bit}. De fila a fila: {row}.',
   in: 'Entra',
   on: 'Sigue',
+  oilMillShares:
+    'Partes de un molino de aceite común, de memoria del oficio; otra lista da 17, 47.5, 27.5, 7 y 1 por ciento.',
+  seedOfOneBale: 'La semilla que vino con una paca, molida',
   node: 'nudo {number}',
   seedsInBoll: {
     one: '{n} semilla en esta bellota',

@@ -1,0 +1,29 @@
+import { useMemo } from 'preact/hooks';
+import { fill } from '../../language/fill.ts';
+import { useWords } from '../../language/words.ts';
+import type { Season } from '../../model/season.ts';
+import { type StationId, stationIds } from '../../model/station.ts';
+import { paintSvg } from '../../scene/paint-svg.ts';
+import { quiltMarks } from '../../scene/quilt/quilt.ts';
+import { Picture } from '../../ui/picture.tsx';
+import type { Theme } from '../preferences.ts';
+
+const size = { width: 760, height: 560 };
+
+/** The reward and the poster: all twelve blocks sewn, and what one boll came to. */
+export function FinishedQuilt({ season, theme }: { readonly season: Season; readonly theme: Theme }) {
+  const { messages, formats } = useWords();
+  const { stations, navigation, cloth } = messages;
+  const svg = useMemo(() => {
+    const labels = Object.fromEntries(stationIds.map((id) => [id, stations[id].name])) as Record<StationId, string>;
+    const box = { x: 4, y: 4, width: size.width - 12, height: size.height - 12 };
+    return paintSvg(quiltMarks({ layout: 'landscape', box, stateOf: () => 'sewn', labels }), { ...size, theme });
+  }, [stations, theme]);
+  const inches = season.sewing?.patchInchesPerBoll;
+  return (
+    <div class="finished-quilt">
+      <Picture svg={svg} alt={navigation.finished} />
+      {inches ? <p>{fill(cloth.sewing.patchLine, { size: formats.length(inches, 2).text })}</p> : null}
+    </div>
+  );
+}
