@@ -36,7 +36,8 @@ function BaleTable({ bales, caption }: { readonly bales: readonly ClassedBale[];
   const { readings } = messages.fibre;
   const pounds = (lb: number) => formats.mass(kilogramsFromPounds(lb), 0).text;
   return (
-    <div class="wide-table" role="region" aria-label={caption} tabIndex={0}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be scrollable by keyboard
+    <section class="wide-table" aria-label={caption} tabIndex={0}>
       <table>
         <caption>{caption}</caption>
         <thead>
@@ -80,6 +81,6 @@ function BaleTable({ bales, caption }: { readonly bales: readonly ClassedBale[];
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
