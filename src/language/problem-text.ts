@@ -1,4 +1,4 @@
-import type { Problem, Rule } from '../model/problem.ts';
+import { onOneLine, type Problem, type Rule } from '../model/problem.ts';
 import { fill } from './fill.ts';
 import type { Formats } from './formats.ts';
 import type { Messages } from './messages/en.ts';
@@ -30,7 +30,10 @@ function allowed(rule: Rule, messages: Messages, formats: Formats): string {
 /** A problem as one line in the reader's language: the field, the value and what is allowed. */
 export const problemText = (problem: Problem, messages: Messages, formats: Formats): string =>
   fill(messages.problems.line, {
-    field: problem.field,
-    value: problem.value === 'nothing' ? messages.problems.nothing : phrase(problem.value, messages.problems.phrases),
+    field: onOneLine(problem.field),
+    value:
+      problem.value === 'nothing'
+        ? messages.problems.nothing
+        : phrase(onOneLine(problem.value), messages.problems.phrases),
     allowed: allowed(problem.rule, messages, formats),
   });

@@ -23,6 +23,17 @@ export type Checked<T> =
   | { readonly ok: true; readonly value: T; readonly notes?: readonly string[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+/** Longest piece of an input that is repeated in a message. */
+const longestPiece = 80;
+
+/** A piece of someone's input made fit for one line: no control characters, not endless. */
+export function onOneLine(text: string): string {
+  const flat = [...text.slice(0, 4 * longestPiece)]
+    .map((sign) => (sign < ' ' || sign === '\u007f' ? ' ' : sign))
+    .join('');
+  return flat.length > longestPiece ? `${flat.slice(0, longestPiece - 1)}…` : flat;
+}
+
 /** A problem as one English line, for standard error. */
 export function problemLine({ field, value, rule }: Problem): string {
   const allowed =
@@ -31,5 +42,5 @@ export function problemLine({ field, value, rule }: Problem): string {
       : rule.kind === 'choice'
         ? rule.options.join(', ')
         : rule.expected;
-  return `${field}: ${value} is not allowed; allowed: ${allowed}`;
+  return `${onOneLine(field)}: ${onOneLine(value)} is not allowed; allowed: ${allowed}`;
 }

@@ -75,7 +75,10 @@ function ruleAt(path: readonly string[], expected: string): Rule {
   const [first, station, key] = path;
   if (first === 'decisions' && station !== undefined && key !== undefined) {
     const decision = (decisionTable as Record<string, Record<string, Decision>>)[station]?.[key];
-    if (decision) return ruleOf(decision);
+    return decision ? ruleOf(decision) : { kind: 'type', expected: 'nothing (unknown field)' };
+  }
+  if (first === 'decisions' && (station === undefined || station in decisionTable)) {
+    return { kind: 'type', expected: 'a group of decisions' };
   }
   if (first === 'acres') return acres;
   if (first === 'soilWaterMm') return soilWaterMm;
@@ -93,13 +96,15 @@ function ruleAt(path: readonly string[], expected: string): Rule {
 export function checkScenario(input: unknown): Checked<Scenario> {
   const result = v.safeParse(scenarioSchema, input);
   if (result.success) return { ok: true, value: input as Scenario };
-  const problems = result.issues.map((issue): Problem => {
+  const told = new Set<string>();
+  const problems = result.issues.flatMap((issue): Problem[] => {
     const path = (issue.path ?? []).map((item) => String(item.key));
-    return {
-      field: path.length > 0 ? path.join('.') : 'scenario',
-      value: issue.received === 'undefined' ? 'nothing' : issue.received,
-      rule: ruleAt(path, issue.expected ?? 'text within its length'),
-    };
+    const field = path.length > 0 ? path.join('.') : 'scenario';
+    // A number both off its range and off its step is one problem, not two.
+    if (told.has(field)) return [];
+    told.add(field);
+    const value = issue.received === 'undefined' ? 'nothing' : issue.received;
+    return [{ field, value, rule: ruleAt(path, issue.expected ?? 'text within its length') }];
   });
   return { ok: false, problems };
 }

@@ -9,6 +9,7 @@ export const problems = {
   address: 'Part of the address was not understood and was left out.',
   /** Phrases that the readers and checks write in English, with names in braces for what varies. The first that fits is used. */
   phrases: {
+    'a group of decisions': 'a group of decisions',
     'true or false': 'true or false',
     'small letters, digits and hyphens, at most 40': 'small letters, digits and hyphens, at most 40',
     'nothing (unknown field)': 'nothing: this field is not known',

@@ -10,6 +10,7 @@ export const problems: typeof english = {
   nothing: 'nada',
   address: 'Una parte de la dirección no se entendió y se dejó fuera.',
   phrases: {
+    'a group of decisions': 'un grupo de decisiones',
     'true or false': 'true (sí) o false (no)',
     'small letters, digits and hyphens, at most 40': 'minúsculas, cifras y guiones, 40 como máximo',
     'nothing (unknown field)': 'nada: este campo no se conoce',
