@@ -3,6 +3,7 @@ import type { Fibre } from '../fibre.ts';
 import { type MassLedger, massEntry } from '../ledger.ts';
 import type { Lot } from '../lot.ts';
 import { cleanLint, type LintCleanerStage } from './lint-cleaner.ts';
+import { mostLintCleaners } from './lint-cleaner-limit.ts';
 import { type MachineStep, type Masses, removedTo } from './machine-step.ts';
 import { lintMoisturePercent, moistenLint } from './moisten.ts';
 import { ginAtStand } from './stand.ts';
@@ -24,7 +25,7 @@ export interface GinningOutcome {
 const stages = [1, 2, 3] as const satisfies readonly LintCleanerStage[];
 const accounts = ['seedHouse', 'ginTrash', 'lintCleanerWaste'] as const;
 
-/** Parts lint from seed: moisture put back before the stand if wanted, the stand, then the lint cleaners. */
+/** Parts lint from seed: moisture put back before the stand if wanted, the stand, then the lint cleaners, as many as their kind allows. */
 export function ginLot(lot: Lot, decisions: DecisionsOf<'ginning'>): GinningOutcome {
   const { stand, lintCleaner, lintCleaners, moistureAddedPoints } = decisions;
   const machines: MachineStep[] = [];
@@ -38,7 +39,7 @@ export function ginLot(lot: Lot, decisions: DecisionsOf<'ginning'>): GinningOutc
   const standMoisturePercent = lintMoisturePercent(now);
   run(ginAtStand(now, stand));
   fibreAfter.push({ after: 'stand', fibre: now.fibre });
-  for (const stage of stages.slice(0, lintCleaners)) {
+  for (const stage of stages.slice(0, Math.min(lintCleaners, mostLintCleaners(lintCleaner)))) {
     run(cleanLint(now, lintCleaner, stage));
     fibreAfter.push({ after: `lintCleaner${stage}`, fibre: now.fibre });
   }

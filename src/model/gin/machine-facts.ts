@@ -145,11 +145,18 @@ export interface LintCleanerFact {
   /** Lint lost; null where it follows the saw table by stage. */
   readonly lintLost: Fact | null;
   /** Trash removal and brightening against a saw cleaner. */
+  readonly mostInLine: Fact;
   readonly cleaningFactor: Fact;
   readonly nepsFactor: Fact;
 }
 export const lintCleanerKinds = {
   saw: {
+    mostInLine: {
+      value: 3,
+      unit: 'count',
+      source: 'three saw-type units is the most a gin sets in line',
+      mark: 'common practice',
+    },
     lintLost: null,
     cleaningFactor: { value: 1, unit: 'ratio', source: 'the table is quoted for saw cleaners', mark: 'assumption' },
     nepsFactor: {
@@ -161,6 +168,12 @@ export const lintCleanerKinds = {
     },
   },
   roller: {
+    mostInLine: {
+      value: 2,
+      unit: 'count',
+      source: 'two roller-type units behind a roller stand',
+      mark: 'common practice',
+    },
     lintLost: {
       value: 0.006,
       unit: 'fraction',
@@ -184,6 +197,7 @@ export const lintCleanerKinds = {
     },
   },
   air: {
+    mostInLine: { value: 1, unit: 'count', source: 'one flow-through unit', mark: 'common practice' },
     lintLost: {
       value: 0.004,
       unit: 'fraction',

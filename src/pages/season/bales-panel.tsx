@@ -25,7 +25,11 @@ export function BalesPanel({ season }: { readonly season: Season }) {
           <BaleTable bales={rest} caption={words.heading} />
         </details>
       ) : null}
-      <p class="caption">{season.scenario.era === 'thirties' ? words.noTag : words.tagInvented}</p>
+      <p class="caption">
+        {season.scenario.era === 'thirties'
+          ? `${words.noTag}. ${messages.fibre.instrumentToday}: ${messages.fibre.readings.micronaire}, ${messages.fibre.readings.strength}.`
+          : words.tagInvented}
+      </p>
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import { useWords } from '../../language/words.ts';
 import { type Decision, decisionTable } from '../../model/decisions.ts';
+import { mostLintCleaners } from '../../model/gin/lint-cleaner-limit.ts';
 import type { Scenario } from '../../model/scenario.ts';
 import type { StationId } from '../../model/station.ts';
 import { DecisionControl } from '../../ui/decision-control.tsx';
@@ -21,6 +22,12 @@ function isIdle(scenario: Scenario, station: StationId, key: string): boolean {
   return false;
 }
 
+/** A decision as it stands here: another decision may lower its limit. */
+function allowedHere(scenario: Scenario, key: string, decision: Decision): Decision {
+  if (key !== 'lintCleaners' || decision.kind !== 'number') return decision;
+  return { ...decision, high: mostLintCleaners(scenario.decisions.ginning.lintCleaner) };
+}
+
 /** The one to four decisions of a station. */
 export function DecisionsPanel({ scenario, station, onDecide }: DecisionsPanelProps) {
   const { messages } = useWords();
@@ -29,17 +36,21 @@ export function DecisionsPanel({ scenario, station, onDecide }: DecisionsPanelPr
   return (
     <section class="decisions-panel" aria-label={messages.scenes.change}>
       <p class="instruction">{messages.stations[station].instruction}</p>
-      {decisions.map(([key, decision]) => (
-        <DecisionControl
-          key={key}
-          station={station}
-          decisionKey={key}
-          decision={decision}
-          value={values[key]!}
-          onDecide={(value) => onDecide(key, value)}
-          disabled={isIdle(scenario, station, key)}
-        />
-      ))}
+      {decisions.map(([key, anywhere]) => {
+        const decision = allowedHere(scenario, key, anywhere);
+        const value = values[key]!;
+        return (
+          <DecisionControl
+            key={key}
+            station={station}
+            decisionKey={key}
+            decision={decision}
+            value={decision.kind === 'number' ? Math.min(Number(value), decision.high) : value}
+            onDecide={(chosen) => onDecide(key, chosen)}
+            disabled={isIdle(scenario, station, key)}
+          />
+        );
+      })}
     </section>
   );
 }
