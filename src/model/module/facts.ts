@@ -159,6 +159,13 @@ export const storageFacts = {
     source: "a packed module dries over months: share of the way to the air's moisture in a day",
     mark: 'assumption',
   },
+  spoilingDays: {
+    value: 10,
+    unit: 'days',
+    range: [5, 20],
+    source: 'wet cotton ginned or dried within a day or two has not rotted yet; the losses measured are of weeks',
+    mark: 'assumption',
+  },
   restingLintRegain: {
     value: 0.0756,
     unit: 'dry fraction',

@@ -2,7 +2,7 @@ import type { DecisionsOf } from '../decisions.ts';
 import type { Fibre } from '../fibre.ts';
 import { type MassLedger, massEntry, waterEntry } from '../ledger.ts';
 import { type Lot, type PartMasses, parts, splitLot, totalKg, totalWaterKg, waterGroups } from '../lot.ts';
-import { colourFacts, coverFacts, heatingFacts } from './facts.ts';
+import { colourFacts, coverFacts, heatingFacts, storageFacts } from './facts.ts';
 import { moduleCountFor } from './geometry.ts';
 import { type ModuleVerdict, moduleVerdict, nextCoreF } from './heating.ts';
 import { drifted, rainTakenUpKg, roomForWaterKg, soaked } from './wetting.ts';
@@ -49,6 +49,12 @@ function storedFibre(fibre: Fibre, yellowing: number): Fibre {
   };
 }
 
+/** Share spoilt: rot needs rain and also days, so that a wet wagon at the gin tomorrow loses little. */
+function lostFractionOf(cover: keyof typeof coverFacts, rainInches: number, storageDays: number): number {
+  const rotted = -Math.expm1(-storageDays / storageFacts.spoilingDays.value);
+  return -Math.expm1(-coverFacts[cover].lostPerInch.value * rainInches * rotted);
+}
+
 /**
  * Stores the seed cotton in modules (or wagons) until the gin calls: rain comes through the cover, the cotton drifts to
  * the air's moisture, a damp core heats, a damp module yellows, and what rain has spoilt is thrown away.
@@ -81,7 +87,7 @@ export function storeModules(lot: Lot, decisions: DecisionsOf<'module'>, context
     coreTemperatureF.push({ day, f: nextCoreF(coreTemperatureF[day - 1]!.f, moist) });
   }
 
-  const lostFraction = -Math.expm1(-coverFacts[cover].lostPerInch.value * rainInches);
+  const lostFraction = lostFractionOf(cover, rainInches, storageDays);
   const spoilt = splitLot(now, Object.fromEntries(parts.map((part) => [part, lostFraction])) as PartMasses);
   const yellowing = yellowingOf(pointDays);
   const stored: Lot = { ...spoilt.kept, fibre: storedFibre(lot.fibre, yellowing) };
