@@ -1,6 +1,7 @@
 import type { CottonKind } from '../fibre.ts';
 import type { Random } from '../random.ts';
 import { oneTestSd, spread } from './facts.ts';
+import { darkenedRd, lintRd } from './trash-area.ts';
 
 /** What an instrument line reports of a bale, and what the bale would read without noise. */
 export interface InstrumentReading {
@@ -56,7 +57,10 @@ function gammaOfMeanOne(cv: number, normal: number): number {
   return Math.max(0, 1 - ninth + normal * Math.sqrt(ninth)) ** 3;
 }
 
-/** Puts a departure on a lot's true values, with the spread between modules or between bales. */
+/**
+ * Puts a departure on a lot's true values, with the spread between modules or between bales. The lint's own Rd varies, and
+ * the trash of that very module or bale then darkens it: a leafier bale reads darker.
+ */
 export function depart(
   truth: InstrumentReading,
   by: Departure,
@@ -72,14 +76,16 @@ export function depart(
     reflectanceRd: spread[`${level}ReflectanceRd`].value,
     yellownessB: spread[`${level}YellownessB`].value,
   };
+  const trash = truth.trashAreaPercent * gammaOfMeanOne(spread[`${level}Trash`].value, by.trash);
+  const lint = lintRd(truth.reflectanceRd, truth.trashAreaPercent) + by.reflectanceRd * sd.reflectanceRd;
   return {
     lengthIn: truth.lengthIn + by.lengthIn * sd.lengthIn,
     uniformityPercent: truth.uniformityPercent + by.uniformityPercent * sd.uniformityPercent,
     strengthGPerTex: truth.strengthGPerTex + by.strengthGPerTex * sd.strengthGPerTex,
     micronaire: truth.micronaire + by.micronaire * sd.micronaire,
-    reflectanceRd: truth.reflectanceRd + by.reflectanceRd * sd.reflectanceRd,
+    reflectanceRd: darkenedRd(lint, trash),
     yellownessB: truth.yellownessB + by.yellownessB * sd.yellownessB,
-    trashAreaPercent: truth.trashAreaPercent * gammaOfMeanOne(spread[`${level}Trash`].value, by.trash),
+    trashAreaPercent: trash,
   };
 }
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readBales } from '../../../src/model/classing/bale-readings.ts';
 import { oneTestSd, spread } from '../../../src/model/classing/facts.ts';
 import type { InstrumentReading } from '../../../src/model/classing/reading.ts';
+import { lintRd } from '../../../src/model/classing/trash-area.ts';
 
 const truth: InstrumentReading = {
   lengthIn: 1.11,
@@ -53,6 +54,24 @@ describe('four thousand bales of one lot', () => {
     );
     expect(Math.abs(inner)).toBeLessThan(0.1);
     expect(ends).toBeGreaterThan(0.6);
+  });
+});
+
+describe('trash on the lint of the same four thousand bales', () => {
+  test('leafier bales read darker — sign: each lint cleaner that takes leaf out brightens the reading (Mangialardi 1989)', () => {
+    const recorded = (channel: 'trashAreaPercent' | 'reflectanceRd') => readings.map((bale) => bale.recorded[channel]);
+    expect(sampleCorrelation(recorded('trashAreaPercent'), recorded('reflectanceRd'))).toBeLessThan(-0.1);
+  });
+  test('under its trash the lint of a leafy bale is no brighter than any other: the eye judges it alike', () => {
+    const lint = readings.map(({ truth: t }) => lintRd(t.reflectanceRd, t.trashAreaPercent));
+    expect(
+      Math.abs(
+        sampleCorrelation(
+          readings.map(({ truth: t }) => t.trashAreaPercent),
+          lint,
+        ),
+      ),
+    ).toBeLessThan(0.05);
   });
 });
 
