@@ -65,8 +65,8 @@ export function App() {
   );
   useEffect(() => {
     document.documentElement.lang = localeOf(language);
-    document.title = `${words.messages.common.product}: ${words.messages.common.tagline}`;
-  }, [language, words]);
+    if (route.page === 'home') document.title = `${words.messages.common.product}: ${words.messages.common.tagline}`;
+  }, [language, words, route.page]);
   if (!messages) return null;
   return (
     <WordsContext.Provider value={words}>
@@ -79,7 +79,7 @@ export function App() {
         </a>
         <Navigation
           pages={['season']}
-          current="season"
+          current={route.page === 'home' ? null : route.page}
           hrefOf={() => hashOf({ page: 'season', station: 'planting', query: '' })}
         />
         <LanguageUnitsBar

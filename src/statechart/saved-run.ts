@@ -12,6 +12,7 @@ export interface SavedRun {
 /** The version of the link. Version 1 numbers the decisions by their place in the decision table. */
 const version = '1';
 const largestSeed = 999_999;
+const known: readonly string[] = ['v', 'farm', 'seed', 'set'];
 
 /** Every decision in the table's order: a decision's place is its code in a link. */
 const places = stationIds.flatMap((station) =>
@@ -59,6 +60,8 @@ export function encodeRun({ scenario, seed }: SavedRun): string {
 export function decodeRun(query: string): { run: SavedRun; ignored: string[] } {
   const given = new URLSearchParams(query);
   const ignored: string[] = [];
+  for (const name of given.keys())
+    if (!known.includes(name)) ignored.push(`${name}=${(given.get(name) ?? '').slice(0, 20)}`.slice(0, 40));
   const text = (name: string) => (given.get(name) ?? '').slice(0, 2000);
   if (given.has('v') && text('v') !== version) ignored.push(`v=${text('v').slice(0, 20)}`);
 

@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import { useWords } from '../language/words.ts';
 
 export interface FilePickerProps {
@@ -6,6 +6,8 @@ export interface FilePickerProps {
   readonly help?: string;
   /** Kinds of file, as the input's accept attribute wants them: '.csv,text/csv'. */
   readonly accept: string;
+  /** Name of the file in use; a file that was refused is not in use. */
+  readonly inUse: string | null;
   readonly onText: (text: string, name: string) => void;
   /** The file could not be read at all. */
   readonly onFail: (name: string) => void;
@@ -16,12 +18,10 @@ export interface FilePickerProps {
 const tenMegabytes = 10_000_000;
 
 /** Reads one text file on this device. A native file input, so that keyboard, speech and phones all know it. */
-export function FilePicker({ label, help, accept, onText, onFail, mostBytes = tenMegabytes }: FilePickerProps) {
+export function FilePicker({ label, help, accept, inUse, onText, onFail, mostBytes = tenMegabytes }: FilePickerProps) {
   const { messages } = useWords();
-  const [name, setName] = useState('');
   const id = useId();
   const read = async (file: File) => {
-    setName(file.name);
     if (file.size > mostBytes) return onFail(file.name);
     try {
       onText(await file.text(), file.name);
@@ -31,7 +31,7 @@ export function FilePicker({ label, help, accept, onText, onFail, mostBytes = te
   };
   return (
     <div class="file-picker">
-      <label class="patch choice" data-state={name ? 'sewn' : 'chalked'} data-cut="1">
+      <label class="patch choice" data-state={inUse ? 'sewn' : 'chalked'} data-cut="1">
         <input
           type="file"
           accept={accept}
@@ -47,7 +47,7 @@ export function FilePicker({ label, help, accept, onText, onFail, mostBytes = te
         <span>{label}</span>
       </label>
       <span id={`${id}-name`} class="caption">
-        {name || messages.common.noFile}
+        {inUse ?? messages.common.noFile}
       </span>
       {help ? (
         <p id={`${id}-help`} class="caption">

@@ -5,6 +5,7 @@ import type { MassLedger } from '../model/ledger.ts';
 import { type LedgerColumn, type LedgerRow, type LedgerRows, ledgerRows } from './ledger-rows.ts';
 import { Picture } from './picture.tsx';
 import { useNarrow } from './use-narrow.ts';
+import { useWidth } from './use-width.ts';
 
 export interface LedgerTableProps {
   readonly ledger: Pick<MassLedger, 'in' | 'out'>;
@@ -27,10 +28,16 @@ interface Shared extends LedgerTableProps {
   readonly closes: boolean;
 }
 
+/** Narrower than this the eight columns do not fit beside each other, rem. */
+const widestTableRem = 34;
+const pxPerRem = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
+
 /** What came in and where it went. On a wide screen a table whose every row and column adds; on a phone a list. */
 export function LedgerTable(props: LedgerTableProps) {
   const { messages, formats, unitSystem } = useWords();
-  const narrow = useNarrow();
+  const onPhone = useNarrow();
+  const [place, width] = useWidth<HTMLDivElement>(widestTableRem * pxPerRem());
+  const narrow = onPhone || width < widestTableRem * pxPerRem();
   const { ledger: words, accounts } = messages;
   const rows = ledgerRows(props.ledger, unitSystem);
   const unit = unitSystem === 'us' ? 'pounds' : 'kilograms';
@@ -50,7 +57,7 @@ export function LedgerTable(props: LedgerTableProps) {
       fill(words.caption, { unit: formats.plural(2, messages.units[unit].name).replace(/^\S+\s/, '') }),
     closing: fill(template, { amount, error: formats.powerOfTen(props.closingErrorRelative) }),
   };
-  return narrow ? <LedgerList {...shared} /> : <LedgerWide {...shared} />;
+  return <div ref={place}>{narrow ? <LedgerList {...shared} /> : <LedgerWide {...shared} />}</div>;
 }
 
 function ColumnHead({ column, signs }: { column: LedgerColumn; signs: LedgerTableProps['signs'] }) {

@@ -9,7 +9,8 @@ type PageId = keyof Messages['navigation']['pages'];
 export interface NavigationProps {
   /** The pages that exist so far, in order. */
   readonly pages: readonly PageId[];
-  readonly current: PageId;
+  /** The page shown; null on the first view. */
+  readonly current: PageId | null;
   /** The address of a page, such as '#/bench'. */
   readonly hrefOf: (page: PageId) => string;
 }

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 
-/** True while the window is no wider than a phone; follows the window. */
+/** True while the window is no wider than a phone, or than the query given allows; follows the window. */
 export function useNarrow(query = '(max-width: 42rem)'): boolean {
   const [narrow, setNarrow] = useState(() => matchMedia(query).matches);
   useEffect(() => {

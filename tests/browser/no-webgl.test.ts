@@ -23,5 +23,5 @@ test('without any canvas the SVG picture stays, with its words', async () => {
   await page.locator('.scene svg').first().waitFor();
   await page.waitForTimeout(2500);
   expect(await page.locator('.scene svg').first().isVisible()).toBe(true);
-  expect(await page.locator('.twin-see').innerText()).toContain('Seed house');
+  expect(await page.locator('.twin-see').innerText()).toContain('seed house');
 });

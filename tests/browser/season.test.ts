@@ -131,6 +131,43 @@ test('by keyboard alone: a station can be decided, sewn in and gone back to', as
   await finish();
 });
 
+test('a double click sews one block in, not two', async () => {
+  const { page, finish } = await openPage({ path: '#/season/planting', reducedMotion: true });
+  await page.getByRole('button', { name: 'Sew this block in' }).dblclick();
+  await page.locator('main[data-station=bloom]').waitFor();
+  await page.waitForTimeout(700);
+  expect(await page.locator('main.season').getAttribute('data-station')).toBe('bloom');
+  await finish();
+});
+
+test('Back goes to the station before, and a reload keeps the blocks that were sewn', async () => {
+  const { page, finish } = await openPage({ path: '#/season/planting', reducedMotion: true });
+  for (const next of ['bloom', 'boll']) {
+    await page.getByRole('button', { name: 'Sew this block in' }).click();
+    await page.locator(`main[data-station=${next}]`).waitFor();
+    await page.waitForTimeout(600);
+  }
+  await page.goBack();
+  await page.locator('main[data-station=bloom]').waitFor();
+  expect(await page.getByRole('button', { name: 'Bloom: you are here' }).count()).toBe(1);
+  await page.reload();
+  await page.locator('main[data-station=bloom]').waitFor();
+  await page.getByRole('button', { name: /^Boll/ }).click();
+  await page.locator('main[data-station=boll]').waitFor();
+  await finish();
+});
+
+test('a slider turned through many steps is compared with where it began', async () => {
+  const { page, finish } = await openPage({ path: '#/season/spinning', reducedMotion: true });
+  const limit = page.locator('.twin-changed tr', { hasText: 'Unevenness' });
+  const began = await limit.locator('.after').innerText();
+  const slider = page.getByRole('slider', { name: 'Yarn number' });
+  for (const count of ['31', '32', '33']) await slider.fill(count);
+  await page.locator('.twin-changed tr.changed').first().waitFor();
+  expect(await limit.locator('td').first().innerText()).toBe(began);
+  await finish();
+});
+
 test.each([
   '#/nowhere/at/all',
   '#/season/moon',

@@ -155,7 +155,7 @@ describe('sentences', () => {
     );
     expect(
       problemText({ field: 'era', value: 'nothing', rule: { kind: 'choice', options: ['a', 'b'] } }, es, spanishUs),
-    ).toBe('era: nada no se permite. Se permite: a o b.');
+    ).toBe('era: un valor vacío no se permite. Se permite: a o b.');
   });
 
   test('a line of the weather reader is put into Spanish with its dates', () => {

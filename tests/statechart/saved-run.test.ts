@@ -72,3 +72,7 @@ test('a planted bug is seen: a link that drops a decision does not come back the
   const dropped = encodeRun({ scenario, seed: 3 }).replace(/&set=.*/, '');
   expect(decodeRun(dropped).run).not.toEqual({ scenario, seed: 3 });
 });
+
+test('an unknown name in the link is left out and named', () => {
+  expect(decodeRun('v=1&farm=coastal-plain&seed=2&colour=blue').ignored).toEqual(['colour=blue']);
+});

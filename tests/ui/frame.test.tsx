@@ -177,7 +177,7 @@ describe('bad input', () => {
     const onText = vi.fn();
     const onFail = vi.fn();
     const page = await renderPart(
-      <FilePicker label="Weather" accept=".csv" onText={onText} onFail={onFail} mostBytes={20} />,
+      <FilePicker label="Weather" accept=".csv" inUse={null} onText={onText} onFail={onFail} mostBytes={20} />,
     );
     expect(textOf(page.querySelector('label'))).toBe('Weather');
     await choose(page, new File(['DATE,TMAX'], 'plains.csv'));

@@ -60,6 +60,7 @@ function BaleTable({ bales, caption }: { readonly bales: readonly ClassedBale[];
                 {name}
               </th>
             ))}
+            <th scope="col">{words.extraneousHead}</th>
             <th scope="col" class="number">
               {words.premium}
             </th>
@@ -79,6 +80,13 @@ function BaleTable({ bales, caption }: { readonly bales: readonly ClassedBale[];
               <td class="number">{bale.byEye ? bale.byEye.staple.sixteenthsName : `${bale.staple32nds}/32`}</td>
               <td class="number">{formats.micronaire(bale.reading.micronaire).text}</td>
               <td class="number">{formats.number(bale.reading.strengthGPerTex, 1)}</td>
+              <td>
+                {bale.extraneous
+                  .map(
+                    ({ kind, level }) => `${words.extraneous[kind]}, ${words.levels[level === 1 ? 'light' : 'heavy']}`,
+                  )
+                  .join('; ')}
+              </td>
               <td class="number">{formats.number(bale.premiumPoints, 0)}</td>
               <td class="number">{formats.money(bale.valueUsd)}</td>
             </tr>

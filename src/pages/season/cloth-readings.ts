@@ -17,7 +17,7 @@ export const spinningReadings: StationReadings = ({ spinning }, { messages, form
   ];
 };
 
-export const weavingReadings: StationReadings = ({ weaving }, { messages, formats }) => {
+export const weavingReadings: StationReadings = ({ weaving, scenario }, { messages, formats }) => {
   const made = weaving?.cloth;
   if (!made) return [];
   const { readings, cloth } = messages;
@@ -25,7 +25,11 @@ export const weavingReadings: StationReadings = ({ weaving }, { messages, format
   const woven = description.kind === 'woven' ? description : null;
   return [
     ...reading(cloth.fabric.weight, formats.clothWeight(made.gramsPerSquareMetre).text),
-    ...reading(cloth.fabric.threadCount, woven ? formats.count(woven.threadCount) : null),
+    ...reading(
+      cloth.fabric.threadCount,
+      woven ? formats.count(scenario.decisions.weaving.endsPerInch + scenario.decisions.weaving.picksPerInch) : null,
+    ),
+    ...reading(readings.threadCountFinished, woven ? formats.count(woven.threadCount) : null),
     ...reading(cloth.fabric.cover, woven ? formats.number(woven.clothCover, 1) : null),
     ...reading(
       cloth.fabric.shrinkage,
@@ -50,7 +54,7 @@ export const sewingReadings: StationReadings = ({ sewing, weaving }, { messages,
       sewing.patchInchesPerBoll === null ? null : formats.length(sewing.patchInchesPerBoll, 2).text,
     ),
     ...reading(
-      cloth.fabric.yards,
+      fill(cloth.fabric.yards, { width: formats.length(weaving.cloth.widthInches, 0).text }),
       sewing.yardsPerBale === null ? null : formats.clothLength(sewing.yardsPerBale, 0).text,
     ),
     ...reading(
@@ -59,7 +63,7 @@ export const sewingReadings: StationReadings = ({ sewing, weaving }, { messages,
         ? readings.none
         : fill(readings.perLength, { length: formats.percent(left.length), width: formats.percent(left.width) }),
     ),
-    ...reading(cloth.sewing.needle, sewing.needle.needles.join(', ')),
+    ...reading(cloth.sewing.needle, sewing.needle.needles.join(' – ')),
     ...reading(readings.iron, formats.temperature(weaving.cloth.ironCelsius * 1.8 + 32).text),
   ];
 };

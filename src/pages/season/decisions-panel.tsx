@@ -22,6 +22,18 @@ function isIdle(scenario: Scenario, station: StationId, key: string): boolean {
   return false;
 }
 
+/** What a gin of the 1930s did not have to decide: there was no such machine, or only one way. */
+const notInTheThirties: readonly string[] = [
+  'module/kind',
+  'cleaning/dryers',
+  'cleaning/dryerAirF',
+  'ginning/lintCleaner',
+  'ginning/lintCleaners',
+  'ginning/moistureAddedPoints',
+  'pressing/restoreToPercent',
+  'classing/moduleAveraging',
+];
+
 /** A decision as it stands here: another decision may lower its limit. */
 function allowedHere(scenario: Scenario, key: string, decision: Decision): Decision {
   if (key !== 'lintCleaners' || decision.kind !== 'number') return decision;
@@ -37,6 +49,7 @@ export function DecisionsPanel({ scenario, station, onDecide }: DecisionsPanelPr
     <section class="decisions-panel" aria-label={messages.scenes.change}>
       <p class="instruction">{messages.stations[station].instruction}</p>
       {decisions.map(([key, anywhere]) => {
+        if (scenario.era === 'thirties' && notInTheThirties.includes(`${station}/${key}`)) return null;
         const decision = allowedHere(scenario, key, anywhere);
         const value = values[key]!;
         return (

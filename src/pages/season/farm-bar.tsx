@@ -50,7 +50,13 @@ export function FarmBar({ session, scenario, seed }: FarmBarProps) {
         <PatchButton onPress={() => session.actor.send({ type: 'START_OVER' })}>{common.startOver}</PatchButton>
       </div>
       <p role="status" class="caption">
-        {link === 'copied' ? common.shared : link === 'failed' ? `${common.shareFailed} ${location.href}` : ''}
+        {link === 'copied'
+          ? session.weather()
+            ? common.sharedWithoutWeather
+            : common.shared
+          : link === 'failed'
+            ? `${common.shareFailed} ${location.href}`
+            : ''}
       </p>
       <WeatherPicker session={session} scenario={scenario} />
     </section>
@@ -79,6 +85,7 @@ function WeatherPicker({ session, scenario }: { readonly session: Session; reado
         label={words.choose}
         help={words.help}
         accept=".csv,text/csv"
+        inUse={weather?.name ?? null}
         onText={read}
         onFail={(name) =>
           setProblems([{ field: name, value: words.heading, rule: { kind: 'type', expected: 'a daily record' } }])

@@ -9,12 +9,10 @@ import { FibreCard } from '../../ui/fibre-card.tsx';
 /** Fibres laid out on the card; enough for the shape, few enough to see each. */
 const fibresLaid = 118;
 
-/** Where the fibre of a station is read, before and after it. */
+/** Where the fibre of a station is read, before and after it; none before there is a boll. */
 const placesOf: Readonly<
-  Record<StationId, { readonly before?: FibrePlace; readonly after: FibrePlace | 'gin' | 'mill' }>
+  Partial<Record<StationId, { readonly before?: FibrePlace; readonly after: FibrePlace | 'gin' | 'mill' }>>
 > = {
-  planting: { after: 'boll' },
-  bloom: { after: 'boll' },
   boll: { after: 'boll' },
   harvest: { before: 'boll', after: 'harvest' },
   module: { before: 'harvest', after: 'harvest' },
@@ -44,12 +42,12 @@ function fibreAt(season: Season, place: FibrePlace | 'gin' | 'mill'): Fibre | nu
 export function FibrePanel({ season, station }: { readonly season: Season; readonly station: StationId }) {
   const { messages } = useWords();
   const places = placesOf[station];
-  const after = fibreAt(season, places.after);
+  const after = places ? fibreAt(season, places.after) : null;
   const before =
-    station === 'spinning' ? fibreAt(season, 'gin') : places.before ? fibreAt(season, places.before) : null;
+    station === 'spinning' ? fibreAt(season, 'gin') : places?.before ? fibreAt(season, places.before) : null;
   const laid = useMemo(() => (after ? lengthArrayMm(after.lengths, fibresLaid) : []), [after]);
   const laidBefore = useMemo(() => (before ? lengthArrayMm(before.lengths, fibresLaid) : null), [before]);
-  if (!after) return null;
+  if (!places || !after) return null;
   const thirties = season.scenario.era === 'thirties';
   const inBoll = places.after === 'boll';
   const note = inBoll ? messages.fibre.handGinned : thirties ? messages.fibre.instrumentToday : null;

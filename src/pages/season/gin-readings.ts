@@ -81,7 +81,7 @@ export const pressingReadings: StationReadings = ({ pressing }, { messages, form
     ...reading(readings.balesPressed, formats.count(bales.length)),
     ...reading(readings.baleWeight, formats.pounds(net).text),
     ...reading(cloth.bale.tare, first ? formats.pounds(poundsFromKilograms(first.tareKg)).text : null),
-    ...reading(readings.moisture, formats.percent(pressing.moisturePercent)),
+    ...reading(readings.baleMoisture, formats.percent(pressing.moisturePercent)),
     ...reading(first?.tag ? cloth.bale.tag : cloth.bale.gin, first?.tag ?? first?.mark ?? null),
   ];
 };
@@ -97,7 +97,7 @@ export const classingReadings: StationReadings = ({ classing, payments }, { mess
   if (!classing || !payments) return [];
   const { readings, cloth, fibre } = messages;
   const { classed } = classing;
-  const color = usual(classed.map((bale) => `${bale.color} ${bale.colorName}`));
+  const color = usual(classed.map((bale) => (bale.byEye ? bale.colorName : `${bale.color} ${bale.colorName}`)));
   const pounds = classed.reduce((sum, bale) => sum + bale.netLb, 0);
   const value = classed.reduce((sum, bale) => sum + bale.valueUsd, 0);
   const leaf = usual(classed.map((bale) => bale.leaf));

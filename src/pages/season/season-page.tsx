@@ -14,8 +14,10 @@ import { Twin } from '../../ui/twin.tsx';
 import { useNarrow } from '../../ui/use-narrow.ts';
 import { WhatChanged } from '../../ui/what-changed.tsx';
 import type { Preferences } from '../preferences.ts';
-import { hashOf, type Route } from '../route.ts';
+import type { Route } from '../route.ts';
+import { sewnBefore, useAddress } from '../use-address.ts';
 import { useSelector } from '../use-selector.ts';
+import { useSinglePress } from '../use-single-press.ts';
 import { BalesPanel } from './bales-panel.tsx';
 import { CarePanel } from './care-panel.tsx';
 import { DecisionsPanel } from './decisions-panel.tsx';
@@ -65,7 +67,7 @@ const whole = <Snapshot,>(snapshot: Snapshot) => snapshot;
 /** The main job: one season, station by station. */
 export default function SeasonPage({ route, preferences }: SeasonPageProps) {
   const opened = useMemo(() => decodeRun(route.query), []);
-  const session = useMemo(() => openSession(opened.run, route.station), [opened]);
+  const session = useMemo(() => openSession(opened.run, route.station, sewnBefore()), [opened]);
   useEffect(() => session.close, [session]);
   return <SeasonView session={session} route={route} preferences={preferences} ignored={opened.ignored} />;
 }
@@ -80,7 +82,8 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
   const { messages, formats } = words;
   const snapshot = useSelector(session.actor, whole);
   const moment = useMoment(session);
-  const [before, setBefore] = useState<Season | null>(null);
+  // What the numbers were before the choice now being turned: a slider's many small steps count as one choice.
+  const [before, setBefore] = useState<{ readonly key: string; readonly season: Season } | null>(null);
   const { scenario, seed, station, sewn, refusal, speed } = snapshot.context;
   const season = session.seasonOf(scenario, seed);
   const index = stationIds.indexOf(station);
@@ -88,7 +91,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
   const dayOfYear = dayAt(span, moment.station === station ? moment.step : 0);
   const name = messages.stations[station].name;
   const send = session.actor.send;
-  const narrow = useNarrow();
+  const narrow = useNarrow('(max-width: 56rem)');
   const map = (
     <QuiltMap
       station={station}
@@ -98,26 +101,40 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
     />
   );
 
-  // The address follows the season, so that it can be copied at any time; it never adds to the history at each choice.
-  useEffect(() => {
-    const hash = hashOf({ page: 'season', station, query: encodeRun({ scenario, seed }) });
-    if (location.hash !== hash) history.replaceState(null, '', hash);
-  }, [scenario, seed, station]);
+  useAddress({ page: 'season', station, query: encodeRun({ scenario, seed }) }, sewn);
   // A link inside the page to another station asks the season to go there, as far as it may.
   useEffect(() => {
     if (route.station !== session.actor.getSnapshot().context.station) session.goTowards(route.station);
   }, [route, session]);
 
   const decide = (key: string, value: number | string | boolean) => {
-    setBefore(season);
+    const turned = `${station}/${key}`;
+    setBefore((last) => (last?.key === turned ? last : { key: turned, season }));
     send({ type: 'DECIDE', station, key, value });
   };
+  const sewIn = useSinglePress(
+    () => send({ type: 'SEW_IN' }),
+    () => session.actor.getSnapshot().context.station,
+  );
   const see = seeText(season, station, dayOfYear, words);
-  const changes = stationChanges(season, before?.scenario.id === scenario.id ? before : null, station, words);
+  const changes = stationChanges(
+    season,
+    before?.season.scenario.id === scenario.id ? before.season : null,
+    station,
+    words,
+  );
   const refused = refusal ? refusalText(refusal, words) : '';
   const stopped = season.stopped && stationIds.indexOf(season.stopped.station) <= index ? stopText(season, words) : '';
   const next = stationIds[index + 1];
   const finished = snapshot.value === 'finished';
+  // Whoever came through a door finds the focus at the page, not nowhere.
+  useEffect(() => {
+    if (document.activeElement === document.body) document.getElementById('main')?.focus({ preventScroll: true });
+  }, []);
+  const { product } = messages.common;
+  useEffect(() => {
+    document.title = `${name}: ${product}`;
+  }, [name, product]);
 
   return (
     <main id="main" class="season" tabIndex={-1} data-station={station}>
@@ -215,14 +232,9 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
         />
         <div class="sew-in">
           {finished ? (
-            <>
-              <p class="sewn-note">{messages.navigation.finished}</p>
-              <PatchButton ink="weld" primary onPress={() => send({ type: 'START_OVER' })}>
-                {messages.common.startOver}
-              </PatchButton>
-            </>
+            <p class="sewn-note">{messages.navigation.finished}</p>
           ) : (
-            <PatchButton ink="madder" primary onPress={() => send({ type: 'SEW_IN' })}>
+            <PatchButton ink="madder" primary onPress={sewIn}>
               {messages.navigation.sewIn}
             </PatchButton>
           )}

@@ -20,8 +20,12 @@ export interface OpenedWeather {
   readonly notes: readonly string[];
 }
 
-/** One visit's season: the statechart, its runner, and the computed season of the decisions in force. */
-export function openSession(run: SavedRun, station: StationId) {
+/**
+ * One visit's season: the statechart, its runner, and the computed season of the decisions in force.
+ * @param station where the visitor wants to be; the stations before it are passed as far as the season allows
+ * @param sewnBefore blocks sewn when the page was last shown, 0 to 12
+ */
+export function openSession(run: SavedRun, station: StationId, sewnBefore = 0) {
   let weather: OpenedWeather | null = null;
   const kept = new Map<string, Season>();
 
@@ -72,6 +76,7 @@ export function openSession(run: SavedRun, station: StationId) {
     }
     actor.send({ type: 'GO_TO', station: id });
   };
+  if (sewnBefore > 0) goTowards(stationIds[Math.min(sewnBefore, stationIds.length - 1)]!);
   goTowards(station);
 
   return {

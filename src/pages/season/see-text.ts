@@ -1,5 +1,7 @@
 import { fill } from '../../language/fill.ts';
+import type { Messages } from '../../language/messages/en.ts';
 import type { Words } from '../../language/words.ts';
+import type { DestinationAccount } from '../../model/ledger.ts';
 import type { Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
 import { ledgerRows } from '../../ui/ledger-rows.ts';
@@ -12,7 +14,7 @@ import { ledgerOf } from './ledger-panel.tsx';
  */
 export function seeText(season: Season, station: StationId, dayOfYear: number, words: Words): string[] {
   const { messages, formats } = words;
-  const { scenes, accounts } = messages;
+  const { scenes } = messages;
   if (station === 'planting' || station === 'bloom' || station === 'boll') {
     const day = fieldDayOn(season.field, dayOfYear);
     const { emerged } = season.field.events;
@@ -25,6 +27,7 @@ export function seeText(season: Season, station: StationId, dayOfYear: number, w
         date: formats.day(day.dayOfYear),
         nodes: formats.number(day.nodes, 1),
       }),
+      messages.readings.samplePlant,
       fill(scenes.fruit, {
         squares: count(squares),
         flowers: count(flowersToday),
@@ -39,17 +42,33 @@ export function seeText(season: Season, station: StationId, dayOfYear: number, w
   const rows = ledgerRows(ledger, words.unitSystem);
   const sign = messages.units[words.unitSystem === 'us' ? 'pounds' : 'kilograms'].sign;
   const mass = (value: number) => `${formats.number(value, rows.decimals)}\u00a0${sign}`;
-  const names: Readonly<Record<string, string>> = { ...accounts.destinations, lot: messages.readings.theNextStation };
-  const list = rows.out
-    .filter(({ all }) => all > 0)
-    .map(({ account, all }) => fill(scenes.flowPart, { mass: mass(all), name: names[account] ?? account }));
+  const list = rows.out.filter(({ all }) => all > 0).map(({ account, all }) => partText(account, mass(all), messages));
+  const water = rows.in.find(({ account }) => account === 'moistureTakenUp' || account === 'moistureAdded');
   return [
     fill(scenes.flow, {
       mass: mass(rows.inAll.all),
       name: messages.stations[station].name,
+      water: water && water.all > 0 ? fill(scenes.flowWater, { mass: mass(water.all) }) : '',
       list: formats.list(list),
     }),
   ];
+}
+
+/** Accounts whose names say what became of the cotton, not where it went. */
+const fates: readonly string[] = [
+  'leftInField',
+  'weathered',
+  'moduleLoss',
+  'evaporated',
+  'invisibleLoss',
+  'effluent',
+] satisfies DestinationAccount[];
+
+function partText(account: string, mass: string, { scenes, accounts }: Messages): string {
+  const name = (accounts.destinations as Readonly<Record<string, string>>)[account] ?? account;
+  if (account === 'lot') return fill(scenes.flowParts.lot, { mass });
+  const lower = name.charAt(0).toLocaleLowerCase() + name.slice(1);
+  return fill(fates.includes(account) ? scenes.flowParts.lost : scenes.flowParts.other, { mass, name: lower });
 }
 
 /** Seeds in the ground, before the crop is up. */

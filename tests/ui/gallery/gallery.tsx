@@ -161,6 +161,7 @@ function Gallery({ messages }: { messages: Messages }) {
           label={messages.problems.weather.choose}
           help={messages.problems.weather.help}
           accept=".csv"
+          inUse={null}
           onText={() => {}}
           onFail={() => {}}
         />

@@ -27,6 +27,7 @@ export const common = {
   print: 'Print',
   share: 'Copy link',
   shared: 'Link copied. It opens these same numbers.',
+  sharedWithoutWeather: 'Link copied. It does not hold your weather file: it opens this farm with its made-up year.',
   shareFailed: 'The link could not be copied. Copy it here:',
   startOver: 'Start over',
   before: 'Before',
@@ -45,7 +46,7 @@ export const common = {
   seed: 'Season number',
   newSeason: 'Try another season',
   errorHeading: 'A seam came apart',
-  errorText: 'This part stopped working. The season itself is untouched.',
+  errorText: 'This part could not be shown. Without a connection, load the page again once there is one.',
   errorRetry: 'Try again',
   reload: 'Load the page again',
   states: {

@@ -63,7 +63,10 @@ export const decisions = {
     },
     daysToHarvest: { label: 'Wait before harvest', help: 'Days after the harvest aid, or after enough bolls opened.' },
     pickings: { label: 'Times over the field', help: 'Hands can come back for the bolls that open later.' },
-    moisturePercent: { label: 'Moisture at harvest', help: 'Picking in the dew takes water along.' },
+    moisturePercent: {
+      label: 'Moisture at harvest',
+      help: 'Picking in the dew takes water along. Wet spindles add about one point of their own.',
+    },
   },
   module: {
     kind: {

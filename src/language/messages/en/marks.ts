@@ -37,7 +37,7 @@ export const limits = {
   pimaPrice: 'For Pima the value is the published loan rate, not a market price.',
   couplings: 'How color and leaf follow rain and trash is our assumption, fitted to published averages.',
   micronaire: 'The micronaire reading comes from a formula known from memory.',
-  threadCount: 'Counts and covers are for cloth off the loom; washing draws threads closer.',
+  threadCount: 'Weight and cover are those of the finished cloth; finishing and washing draw the threads closer.',
 };
 
 /** Warnings to people, where work can hurt. */

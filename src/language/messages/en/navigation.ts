@@ -12,10 +12,13 @@ export const navigation = {
   },
   doors: {
     heading: 'One boll makes a patch about four inches square.',
-    lead: 'Follow the cotton from seed to seam. Every pound is counted, and every number says where it comes from.',
+    lead: 'Follow the cotton from seed to seam. Every pound is counted, from the planter to the cutting table.',
     season: { name: 'Follow a season', line: 'Plant, pick, gin, spin and weave. Decide things, and see what changes.' },
     bench: { name: 'Ask about a cloth', line: 'Begin at the loom: set the threads, the weave and the finish.' },
-    teach: { name: 'Teach a class', line: 'Big letters for a projector, and a link that opens these same numbers.' },
+    teach: {
+      name: 'Teach a class',
+      line: 'The projector’s letters and colors, and a link that opens the same season.',
+    },
   },
   stationOf: 'Station {number} of {all}',
   quilt: {

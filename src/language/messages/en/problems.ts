@@ -5,7 +5,7 @@ export const problems = {
   range: '{low} to {high}',
   rangeUnit: '{low} to {high} {unit}',
   steps: ', in steps of {step}',
-  nothing: 'nothing',
+  nothing: 'an empty value',
   address: 'Part of the address was not understood and was left out.',
   /** Phrases that the readers and checks write in English, with names in braces for what varies. The first that fits is used. */
   phrases: {
@@ -52,7 +52,7 @@ export const problems = {
     mm: 'mm',
   } as Readonly<Record<string, string>>,
   weather: {
-    heading: 'Use real weather',
+    heading: 'Use a real weather record',
     help: 'A daily record as a CSV file with DATE, TMAX, TMIN and PRCP. It stays on this device.',
     choose: 'Choose a weather file',
     used: 'Weather from {name}',

@@ -7,10 +7,16 @@ export const scenes = {
   bandScale: 'Row to row: {mass}',
   pieceScale: 'One tuft or seed: {mass}',
   widthIsMass: 'The width of a band is its mass.',
-  plant: 'A cotton plant {height} tall on {date}, with {nodes} nodes.',
-  fruit: 'Squares {squares}, flowers today {flowers}, green bolls {green}, open bolls {open}, dropped {shed}.',
-  flow: '{mass} comes into {name}. {list}.',
-  flowPart: '{mass} goes to {name}',
+  plant: 'On {date} the mean plant stands {height} tall, with {nodes} nodes.',
+  fruit:
+    'On a mean plant: squares {squares}, flowers today {flowers}, green bolls {green}, open bolls {open}, dropped {shed}.',
+  flow: '{mass} comes into {name}{water}. {list}.',
+  flowWater: ', {mass} of it moisture from the air or put back',
+  flowParts: {
+    lot: '{mass} goes on',
+    lost: '{mass} is {name}',
+    other: '{mass} goes to {name}',
+  },
   machineNumber: '{name} {number}',
   machines: {
     plant: 'The plant',

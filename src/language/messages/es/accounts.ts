@@ -40,7 +40,7 @@ export const accounts: typeof englishAccounts = {
   },
   destinations: {
     leftInField: 'Se queda en el campo',
-    weathered: 'Perdido por el tiempo',
+    weathered: 'Perdido por el mal tiempo',
     moduleLoss: 'Perdido al guardar',
     ginTrash: 'Basura del despepite',
     lintCleanerWaste: 'Borra del despepite (limpiador de fibra)',

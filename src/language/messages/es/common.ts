@@ -29,6 +29,7 @@ export const common: typeof english = {
   print: 'Imprimir',
   share: 'Copiar enlace',
   shared: 'Enlace copiado. Abre estos mismos números.',
+  sharedWithoutWeather: 'Enlace copiado. No lleva el archivo del clima: abre esta granja con su año inventado.',
   shareFailed: 'No se pudo copiar el enlace. Se puede copiar aquí:',
   startOver: 'Empezar de nuevo',
   before: 'Antes',
@@ -47,7 +48,7 @@ export const common: typeof english = {
   seed: 'Número de temporada',
   newSeason: 'Probar otra temporada',
   errorHeading: 'Se abrió una costura',
-  errorText: 'Esta parte dejó de funcionar. La temporada sigue intacta.',
+  errorText: 'Esta parte no se pudo mostrar. Sin conexión, hay que cargar la página otra vez cuando la haya.',
   errorRetry: 'Intentar de nuevo',
   reload: 'Volver a cargar la página',
   states: {

@@ -51,7 +51,10 @@ export const decisions: typeof english = {
       help: 'Días después del defoliante, o desde que abrieron suficientes bellotas.',
     },
     pickings: { label: 'Pasadas por el campo', help: 'La pizca puede volver por las bellotas que abren después.' },
-    moisturePercent: { label: 'Humedad al cosechar', help: 'Cosechar con rocío se lleva agua también.' },
+    moisturePercent: {
+      label: 'Humedad al cosechar',
+      help: 'Cosechar con rocío se lleva agua también. Los husillos mojados suman cerca de un punto.',
+    },
   },
   module: {
     kind: {

@@ -35,7 +35,7 @@ export const limits: typeof englishLimits = {
   couplings:
     'Cómo el color y la hoja siguen a la lluvia y la basura es un supuesto nuestro, ajustado a promedios publicados.',
   micronaire: 'La lectura de micronaire sale de una fórmula conocida de memoria.',
-  threadCount: 'Los conteos y coberturas son de la tela al salir del telar; el lavado junta los hilos.',
+  threadCount: 'El peso y la cobertura son de la tela con acabado; el acabado y el lavado juntan los hilos.',
 };
 
 export const cautions: typeof englishCautions = {

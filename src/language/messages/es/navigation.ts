@@ -13,8 +13,8 @@ export const navigation: typeof english = {
     sources: 'Fuentes',
   },
   doors: {
-    heading: 'Una bellota da un retazo de unas cuatro pulgadas por lado.',
-    lead: 'De la semilla a la costura. Cada libra se cuenta y cada número dice de dónde viene.',
+    heading: 'Una bellota de algodón da un retazo de unas cuatro pulgadas por lado.',
+    lead: 'De la semilla a la costura. Cada libra se cuenta, de la siembra a la mesa de corte.',
     season: {
       name: 'Seguir una temporada',
       line: 'Sembrar, cosechar, despepitar, hilar y tejer en telar. Decidir, y ver qué cambia.',
@@ -22,7 +22,7 @@ export const navigation: typeof english = {
     bench: { name: 'Preguntar por una tela', line: 'Empezar en el telar: los hilos, el ligamento y el acabado.' },
     teach: {
       name: 'Dar una clase',
-      line: 'Letras grandes para el proyector y un enlace que abre estos mismos números.',
+      line: 'Letras y colores de proyector, y un enlace que abre la misma temporada.',
     },
   },
   stationOf: 'Estación {number} de {all}',

@@ -9,11 +9,16 @@ export const scenes: typeof english = {
   bandScale: 'De fila a fila: {mass}',
   pieceScale: 'Un copo o una semilla: {mass}',
   widthIsMass: 'El ancho de una banda es su masa.',
-  plant: 'Una planta de algodón de {height} de alto, el {date}, con {nodes} nudos.',
+  plant: 'El {date} la planta media mide {height} y tiene {nodes} nudos.',
   fruit:
-    'Cuadros {squares}, flores de hoy {flowers}, bellotas verdes {green}, bellotas abiertas {open}, caídos {shed}.',
-  flow: 'Entran {mass} a {name}. {list}.',
-  flowPart: '{mass} van a {name}',
+    'En la planta media: cuadros {squares}, flores de hoy {flowers}, bellotas verdes {green}, bellotas abiertas {open}, caídos {shed}.',
+  flow: 'Entran {mass} a {name}{water}. {list}.',
+  flowWater: ', de ellos {mass} de humedad del aire o añadida',
+  flowParts: {
+    lot: 'siguen {mass}',
+    lost: '{mass}: {name}',
+    other: '{mass} van a {name}',
+  },
   machineNumber: '{name} {number}',
   machines: {
     plant: 'La planta',
