@@ -23,7 +23,7 @@ const doorPictures: Readonly<Record<DoorId, 'boll' | 'weaving' | 'sewing'>> = {
   teach: 'sewing',
 };
 const doorSize = 72;
-const furrowSize = { width: 1366, height: 210 };
+const furrowSize = { width: 1366, height: 196 };
 const plantingHeat = 9;
 
 /** The first view: the one surprising fact, three doors, and the season as a quilt still to be sewn. */

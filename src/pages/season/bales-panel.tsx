@@ -28,7 +28,8 @@ export function BalesPanel({ season }: { readonly season: Season }) {
       <p class="caption">
         {season.scenario.era === 'thirties'
           ? `${words.noTag}. ${messages.fibre.instrumentToday}: ${messages.fibre.readings.micronaire}, ${messages.fibre.readings.strength}.`
-          : words.tagInvented}
+          : words.tagInvented}{' '}
+        {words.pointsAre}
       </p>
     </section>
   );

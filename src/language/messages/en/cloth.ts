@@ -14,7 +14,8 @@ export const cloth = {
     color: 'Color',
     leaf: 'Leaf',
     staple: 'Staple',
-    premium: 'Premium or discount, points (100 = 1¢/lb)',
+    premium: 'Points',
+    pointsAre: 'Points are the premium or discount: 100 points are one cent a pound.',
     value: 'Value',
     extraneous: {
       bark: 'Bark',

@@ -14,7 +14,8 @@ export const cloth: typeof english = {
     color: 'Color',
     leaf: 'Hoja',
     staple: 'Longitud',
-    premium: 'Premio o descuento, puntos (100 = 1 ¢/lb)',
+    premium: 'Puntos',
+    pointsAre: 'Los puntos son el premio o descuento: 100 puntos son un centavo por libra.',
     value: 'Valor',
     extraneous: {
       bark: 'Corteza',
