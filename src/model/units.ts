@@ -17,6 +17,26 @@ export const POUNDS_PER_STATISTICAL_BALE = 480;
 /** tex x Ne: a hank is 840 yd and Ne counts hanks in a pound, so 453.59237 g / (840 x 0.9144 m) x 1000. */
 export const TEX_TIMES_NE = 453592.37 / (840 * 0.9144);
 
+/** Steps of the decimal prefixes: grams in a kilogram, meters in a kilometer, milligrams in a gram. */
+export const KILO = 1000;
+export const MEGA = 1e6;
+export const TERA = 1e12;
+/** Of the yard, the pound and the clock, exact. */
+export const INCHES_PER_FOOT = 12;
+export const INCHES_PER_YARD = 36;
+export const OUNCES_PER_POUND = 16;
+export const POUNDS_PER_SHORT_TON = 2000;
+export const METRES_PER_FOOT = 0.3048;
+/** A furlong by a chain: 660 ft x 66 ft. */
+export const SQUARE_FEET_PER_ACRE = 43560;
+export const MINUTES_PER_HOUR = 60;
+export const MINUTES_PER_DAY = 24 * MINUTES_PER_HOUR;
+/** Days of the model's years: 29 February is left out. */
+export const DAYS_PER_YEAR = 365;
+export const RADIANS_PER_DEGREE = Math.PI / 180;
+/** Newtons in the weight of one kilogram at standard gravity, exact. */
+export const NEWTONS_PER_KILOGRAM_FORCE = 9.80665;
+
 declare const unit: unique symbol;
 /** English cotton count: hanks of 840 yd in one pound. Higher is finer. */
 export type Ne = number & { readonly [unit]: 'Ne' };
