@@ -191,18 +191,29 @@ describe('prices', () => {
     leaf: fc.integer({ min: 1, max: 8 }),
     market: marketId,
     netLb: thousandths(470, 510),
+    extraneous: fc.constantFrom([], [], [{ kind: 'plastic', level: 2 } as const]),
   });
-  test('value is net pounds times base and points, to the cent, and the points are the sum of their lines', () =>
-    check(
-      fc.property(cards, (card) => {
-        const bale = classOne({ ...card, kind: 'upland' });
-        expect(bale.points.reduce((sum, { points }) => sum + points, 0)).toBe(bale.premiumPoints);
-        const usd = (card.netLb * (bale.baseCentsPerLb + bale.premiumPoints / 100)) / 100;
-        expect(Math.abs(bale.valueUsd - usd)).toBeLessThanOrEqual(0.005 + 1e-9);
-        expect(Number.isFinite(bale.valueUsd)).toBe(true);
-      }),
-      2000,
-    ));
+  type Price = typeof classOne;
+  /** Net pounds times base and points, never below nothing; the points are the sum of their lines. */
+  const priced = (price: Price) =>
+    fc.property(cards, (card) => {
+      const bale = price({ ...card, kind: 'upland' });
+      expect(bale.points.reduce((sum, { points }) => sum + points, 0)).toBe(bale.premiumPoints);
+      const cents = bale.baseCentsPerLb + bale.premiumPoints / 100;
+      expect(bale.heldAtZero).toBe(cents < 0);
+      expect(bale.valueUsd).toBeGreaterThanOrEqual(0);
+      expect(Math.abs(bale.valueUsd - (card.netLb * Math.max(0, cents)) / 100)).toBeLessThanOrEqual(0.005 + 1e-9);
+    });
+  test('value is net pounds times base and points, to the cent and never negative', () =>
+    check(priced(classOne), 2000));
+  test('a bale that costs its seller money is seen', () => {
+    const unbounded: Price = (card) => {
+      const bale = classOne(card);
+      const cents = bale.baseCentsPerLb + bale.premiumPoints / 100;
+      return { ...bale, valueUsd: Math.round(card.netLb * cents) / 100 };
+    };
+    expect(() => check(priced(unbounded), 20000)).toThrow();
+  });
 
   type Points = typeof gradePoints;
   const ladder = [31, 32, 33, 34, 35, 36, 37, 38];

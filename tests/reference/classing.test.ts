@@ -288,6 +288,12 @@ describe('bale value', () => {
     expect(extraneousPoints(market, [{ kind: 'plastic', level: 1 }]).points).toBe(-4000);
     expect(bandPoints(market.uniformity, 84.4)).toEqual({ points: 90, filled: [] });
   });
+  test('plastic lent to West Texas takes the same share of the price as in the Valley, 48.6 % +/- .1 — AMS spot quotations, San Joaquin Valley, 28 March 2024 (40 c of 82.38)', () => {
+    const { baseCentsPerLb } = markets.westTexas;
+    const { points, filled } = extraneousPoints(markets.westTexas, [{ kind: 'plastic', level: 2 }]);
+    expect(Math.abs(-points / baseCentsPerLb.value - 48.56)).toBeLessThan(0.1);
+    expect(filled).toEqual(['otherMarket']);
+  });
   test('Pima is worth the extra-long staple loan rate of 79.77 c — USDA Farm Service Agency 2017', () => {
     const bale = classOne(card({ kind: 'pima', lengthIn: 1.42, leaf: 2, netLb: 500 }));
     expect(bale).toMatchObject({ valueUsd: 398.85, basis: 'loanRate', staple32nds: 48 });

@@ -38,7 +38,10 @@ export interface BalePrice {
   /** Sum of the points; 100 points are one cent a pound. */
   readonly premiumPoints: number;
   readonly baseCentsPerLb: number;
+  /** Never below zero. */
   readonly priceCentsPerLb: number;
+  /** Whether the discounts together exceed the base price, so that the price was held at zero. */
+  readonly heldAtZero: boolean;
   /** To the cent. */
   readonly valueUsd: number;
   /** Year of the price. */
@@ -60,9 +63,14 @@ export interface Classed extends Colour, BalePrice {
   };
 }
 
+/** Price of base and differences, cents a pound: nobody pays to be rid of a bale, so it ends at zero. */
+export const centsPerLb = (baseCentsPerLb: number, points: number): number =>
+  // Points are hundredths of a cent, so the price ends there too.
+  Math.max(0, Math.round(baseCentsPerLb * 100 + points) / 100);
+
 /** Bale value, USD to the cent: net weight times base and differences. */
 export const baleValueUsd = (netLb: number, baseCentsPerLb: number, points: number): number =>
-  Math.round(netLb * (baseCentsPerLb + points / 100)) / 100;
+  Math.round(netLb * centsPerLb(baseCentsPerLb, points)) / 100;
 
 /** Prices an upland bale by a market's differences. */
 function marketPrice(
@@ -83,8 +91,8 @@ function marketPrice(
     points,
     premiumPoints,
     baseCentsPerLb: base,
-    // Points are hundredths of a cent, so the price ends there too.
-    priceCentsPerLb: Math.round(base * 100 + premiumPoints) / 100,
+    priceCentsPerLb: centsPerLb(base, premiumPoints),
+    heldAtZero: base * 100 + premiumPoints < 0,
     valueUsd: baleValueUsd(card.netLb, base, premiumPoints),
     priceYear: market.year,
     basis: 'market',
@@ -93,12 +101,18 @@ function marketPrice(
 }
 
 /** A price without differences: Pima's loan rate, or a season's average for every grade. */
-export const flatPrice = (netLb: number, centsPerLb: number, year: number, basis: BalePrice['basis']): BalePrice => ({
+export const flatPrice = (
+  netLb: number,
+  flatCentsPerLb: number,
+  year: number,
+  basis: BalePrice['basis'],
+): BalePrice => ({
   points: [],
   premiumPoints: 0,
-  baseCentsPerLb: centsPerLb,
-  priceCentsPerLb: centsPerLb,
-  valueUsd: baleValueUsd(netLb, centsPerLb, 0),
+  baseCentsPerLb: flatCentsPerLb,
+  priceCentsPerLb: flatCentsPerLb,
+  heldAtZero: false,
+  valueUsd: baleValueUsd(netLb, flatCentsPerLb, 0),
   priceYear: year,
   basis,
   filled: [],

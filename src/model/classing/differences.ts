@@ -1,6 +1,6 @@
 import { gradesOfGroup } from './colour.ts';
 import type { ExtraneousCall } from './extraneous.ts';
-import { type Band, type Fill, type Market, quotedAs } from './market.ts';
+import { atPriceOf, type Band, type Fill, type Market, quotedAs } from './market.ts';
 import { eastTexas } from './market-east-texas-facts.ts';
 import { westTexas } from './market-west-texas-facts.ts';
 
@@ -76,7 +76,8 @@ function insidePoints(market: Market, colour: string, leaf: number, staple: numb
   }
   const anchor = nearestQuoted(market, colour);
   const step = westTexasPoints(colour, staple).points - westTexasPoints(anchor, staple).points;
-  return shifted(insidePoints(market, anchor, leaf, staple), step, 'colourStep');
+  const scaled = atPriceOf(market.baseCentsPerLb, westTexas.baseCentsPerLb, step);
+  return shifted(insidePoints(market, anchor, leaf, staple), scaled, 'colourStep');
 }
 
 /** Last official grade of a group, for what is below grade. */
@@ -103,7 +104,7 @@ export function gradePoints(market: Market, colour: string, leaf: number, staple
   const below = Math.max(staple, steps[0]!);
   const step =
     insidePoints(eastTexas, colour, leaf, below).points - insidePoints(eastTexas, colour, leaf, shortest).points;
-  const filled = shifted(at, step, 'shortStaple');
+  const filled = shifted(at, atPriceOf(market.baseCentsPerLb, eastTexas.baseCentsPerLb, step), 'shortStaple');
   return staple < shortestShared ? shifted(filled, 0, 'heldShortest') : filled;
 }
 const worstQuotedLeaf = 7;

@@ -1,15 +1,17 @@
+import type { Fact } from '../fact.ts';
 import { lent, type Market } from './market.ts';
 import { sanJoaquin } from './market-san-joaquin-facts.ts';
 import { southeast } from './market-southeast-facts.ts';
 
 const source = 'USDA-AMS Daily Spot Quotations, MP_CN006, East and South Texas, 13 March 2025';
+const base: Fact = { value: 61.28, unit: 'cents/lb', source, mark: 'published' };
 
 /** East and South Texas. Only the grade table of white cotton was read; the rest is filled. The first column serves staples 26 to 31. */
 export const eastTexas: Market = {
   id: 'eastTexas',
   quoted: '13 March 2025',
   year: 2025,
-  baseCentsPerLb: { value: 61.28, unit: 'cents/lb', source, mark: 'published' },
+  baseCentsPerLb: base,
   staples: [31, 32, 33, 34, 35, 36, 37, 38],
   leafAxis: true,
   grades: {
@@ -36,8 +38,8 @@ export const eastTexas: Market = {
       { colours: ['41'], leaf: [6, 6], points: [-975, -775, -725, -375, -350, null, null, null] },
     ],
   },
-  micronaire: lent(southeast.micronaire),
-  strength: lent(southeast.strength),
-  uniformity: lent(sanJoaquin.uniformity),
-  extraneous: lent(southeast.extraneous),
+  micronaire: lent(base, southeast.baseCentsPerLb, southeast.micronaire),
+  strength: lent(base, southeast.baseCentsPerLb, southeast.strength),
+  uniformity: lent(base, sanJoaquin.baseCentsPerLb, sanJoaquin.uniformity),
+  extraneous: lent(base, southeast.baseCentsPerLb, southeast.extraneous),
 };

@@ -1,8 +1,11 @@
-import { lent, type Market } from './market.ts';
+import type { Fact } from '../fact.ts';
+import { lent, lentRows, type Market } from './market.ts';
 import { sanJoaquin } from './market-san-joaquin-facts.ts';
 
 const source = 'USDA-AMS Daily Spot Quotations, MP_CN003, Southeast, 26 May 2023';
 const quoted = { unit: 'points', source, mark: 'published' } as const;
+const base: Fact = { value: 82.35, unit: 'cents/lb', source, mark: 'published' };
+const lender = sanJoaquin.baseCentsPerLb;
 const plastic = sanJoaquin.extraneous.rows.filter(({ kind }) => kind === 'plastic');
 
 /** Southeast. Colours 42 and yellower, uniformity and plastic were not read for this market and are filled. */
@@ -10,7 +13,7 @@ export const southeast: Market = {
   id: 'southeast',
   quoted: '26 May 2023',
   year: 2023,
-  baseCentsPerLb: { value: 82.35, unit: 'cents/lb', source, mark: 'published' },
+  baseCentsPerLb: base,
   staples: [32, 33, 34, 35, 36, 37, 38],
   leafAxis: true,
   grades: {
@@ -60,8 +63,8 @@ export const southeast: Market = {
   micronaire: {
     ...quoted,
     rows: [
-      // 2.4 and lower: the step between these bands in West Texas, 31 May 2007.
-      { from: 0, points: -1196, filled: 'step' },
+      // 2.4 and lower: the step between these bands in West Texas, 31 May 2007, 121 points at 45.43 c, 219 at 82.35 c.
+      { from: 0, points: -1294, filled: 'step' },
       { from: 2.5, points: -1075 },
       { from: 2.7, points: -675 },
       { from: 3, points: -525 },
@@ -90,7 +93,7 @@ export const southeast: Market = {
       { from: 33, points: 50 },
     ],
   },
-  uniformity: lent(sanJoaquin.uniformity),
+  uniformity: lent(base, lender, sanJoaquin.uniformity),
   extraneous: {
     ...quoted,
     rows: [
@@ -98,7 +101,7 @@ export const southeast: Market = {
       { kind: 'prep', level: 2, points: -800 },
       { kind: 'other', level: 1, points: -550 },
       { kind: 'other', level: 2, points: -800 },
-      ...plastic.map((row) => ({ ...row, filled: 'otherMarket' as const })),
+      ...lentRows(base, lender, plastic),
     ],
   },
 };

@@ -1,10 +1,43 @@
-import type { Market } from './market.ts';
+import type { Fact, FactTable } from '../fact.ts';
+import { type Band, lent, lentRows, type Market } from './market.ts';
 import { sanJoaquin } from './market-san-joaquin-facts.ts';
+import { southeast } from './market-southeast-facts.ts';
 
 const source =
   'Year-to-date average cotton price estimates, West Texas, 16 Nov 2006 to 10 June 2007, Texas Tech University (fit to 297,396 bales sold)';
-const older =
-  'AMS spot differences of one market in the older half-unit format; date and market not printed. Stands in, since the fit gives none';
+const base: Fact = { value: 45.43, unit: 'cents/lb', source, mark: 'published' };
+
+/**
+ * A market whose date, place and base price are not printed. It stands in where the fit gives nothing, and its points cannot
+ * be put in proportion.
+ */
+const older = 'AMS spot differences of one market in the older half-unit format; date and market not printed';
+const unscaled = { unit: 'points', source: older, mark: 'published' } as const;
+const olderStrength: FactTable<Band> = {
+  ...unscaled,
+  rows: [
+    // Under 25.5: held at the last band read.
+    { from: 0, points: -50, filled: 'step' },
+    { from: 25.5, points: -50 },
+    { from: 26.5, points: 0 },
+    { from: 29.5, points: 25 },
+    { from: 30.5, points: 50 },
+  ],
+};
+const olderUniformity: FactTable<Band> = {
+  ...unscaled,
+  rows: [
+    { from: 0, points: -125 },
+    { from: 77.5, points: -110 },
+    { from: 78.5, points: -100 },
+    { from: 79.5, points: -25 },
+    { from: 80.5, points: 0 },
+    { from: 82.5, points: 20 },
+    { from: 83.5, points: 30 },
+    { from: 84.5, points: 40 },
+    { from: 85.5, points: 50 },
+  ],
+};
 const plastic = sanJoaquin.extraneous.rows.filter(({ kind }) => kind === 'plastic');
 
 /**
@@ -15,7 +48,7 @@ export const westTexas: Market = {
   id: 'westTexas',
   quoted: '16 November 2006 to 10 June 2007',
   year: 2007,
-  baseCentsPerLb: { value: 45.43, unit: 'cents/lb', source, mark: 'published' },
+  baseCentsPerLb: base,
   staples: [28, 29, 30, 31, 32, 33, 34, 35, 36, 37, 38],
   leafAxis: false,
   grades: {
@@ -65,61 +98,36 @@ export const westTexas: Market = {
   micronaire: {
     unit: 'points',
     source:
-      'Texas Tech daily price estimates, West Texas, 31 May 2007; from 3.3 the Southeast of 26 May 2023 stands in',
+      'Texas Tech daily price estimates, West Texas, 31 May 2007; from 3.5 the Southeast of 26 May 2023 stands in, in the proportion of the base prices',
     mark: 'published',
     rows: [
       { from: 0, points: -853 },
       { from: 2.5, points: -732 },
       { from: 2.7, points: -546 },
       { from: 3, points: -351 },
-      // The band below, in the proportion of the Southeast (400 to 525): its plain 400 points would exceed that band.
+      // The band below, in the proportion of the Southeast (400 to 525).
       { from: 3.3, points: -267, filled: 'step' },
-      { from: 3.5, points: 0, filled: 'otherMarket' },
-      { from: 3.7, points: 0, filled: 'otherMarket' },
-      { from: 4.3, points: 0, filled: 'otherMarket' },
-      { from: 5, points: -200, filled: 'otherMarket' },
-      { from: 5.3, points: -375, filled: 'otherMarket' },
+      ...lentRows(
+        base,
+        southeast.baseCentsPerLb,
+        southeast.micronaire.rows.filter(({ from }) => from >= 3.5),
+      ),
     ],
   },
-  strength: {
-    unit: 'points',
-    source: older,
-    mark: 'published',
-    rows: [
-      // Under 25.5: held at the last band read.
-      { from: 0, points: -50, filled: 'step' },
-      { from: 25.5, points: -50, filled: 'otherMarket' },
-      { from: 26.5, points: 0, filled: 'otherMarket' },
-      { from: 29.5, points: 25, filled: 'otherMarket' },
-      { from: 30.5, points: 50, filled: 'otherMarket' },
-    ],
-  },
-  uniformity: {
-    unit: 'points',
-    source: older,
-    mark: 'published',
-    rows: [
-      { from: 0, points: -125, filled: 'otherMarket' },
-      { from: 77.5, points: -110, filled: 'otherMarket' },
-      { from: 78.5, points: -100, filled: 'otherMarket' },
-      { from: 79.5, points: -25, filled: 'otherMarket' },
-      { from: 80.5, points: 0, filled: 'otherMarket' },
-      { from: 82.5, points: 20, filled: 'otherMarket' },
-      { from: 83.5, points: 30, filled: 'otherMarket' },
-      { from: 84.5, points: 40, filled: 'otherMarket' },
-      { from: 85.5, points: 50, filled: 'otherMarket' },
-    ],
-  },
+  strength: lent(base, base, olderStrength),
+  uniformity: lent(base, base, olderUniformity),
   extraneous: {
     unit: 'points',
-    source: older,
-    mark: 'published',
+    source: `${older}; plastic from the San Joaquin Valley, in the proportion of the base prices`,
+    mark: 'assumption',
     rows: [
-      { kind: 'prep', level: 1, points: -100, filled: 'otherMarket' },
-      { kind: 'prep', level: 2, points: -800, filled: 'otherMarket' },
-      { kind: 'other', level: 1, points: -375, filled: 'otherMarket' },
-      { kind: 'other', level: 2, points: -800, filled: 'otherMarket' },
-      ...plastic.map((row) => ({ ...row, filled: 'otherMarket' as const })),
+      ...lentRows(base, base, [
+        { kind: 'prep', level: 1, points: -100 },
+        { kind: 'prep', level: 2, points: -800 },
+        { kind: 'other', level: 1, points: -375 },
+        { kind: 'other', level: 2, points: -800 },
+      ]),
+      ...lentRows(base, sanJoaquin.baseCentsPerLb, plastic),
     ],
   },
 };

@@ -56,12 +56,28 @@ export interface Market {
   readonly extraneous: FactTable<ExtraneousRow>;
 }
 
-/** A table lent by another market, every row flagged as such. */
-export const lent = <Row extends Band | ExtraneousRow>(table: FactTable<Row>): FactTable<Row> => ({
+/**
+ * Points of one market at the prices of another, whole points: a discount is taken as a share of the price, so that 40 cents
+ * off at a base of 82 cents are 22 cents off at a base of 45.
+ */
+export const atPriceOf = (borrower: Fact, lender: Fact, points: number): number =>
+  // Adding nothing turns a rounded minus nought into nought.
+  Math.round((points * borrower.value) / lender.value) + 0;
+
+/** Rows lent by another market in the proportion of the two base prices, each flagged. */
+export const lentRows = <Row extends Band | ExtraneousRow>(borrower: Fact, lender: Fact, rows: readonly Row[]): Row[] =>
+  rows.map((row) => ({ ...row, points: atPriceOf(borrower, lender, row.points), filled: 'otherMarket' as const }));
+
+/** A table lent by another market in the proportion of the two base prices, every row flagged as such. */
+export const lent = <Row extends Band | ExtraneousRow>(
+  borrower: Fact,
+  lender: Fact,
+  table: FactTable<Row>,
+): FactTable<Row> => ({
   ...table,
-  rows: table.rows.map((row) => ({ ...row, filled: 'otherMarket' as const })),
+  rows: lentRows(borrower, lender, table.rows),
   mark: 'assumption',
-  note: 'not quoted in this market: another market stands in',
+  note: 'not quoted in this market: another market stands in, its points in the proportion of the two base prices',
 });
 
 /** The quotation a kind of extraneous matter falls under. */

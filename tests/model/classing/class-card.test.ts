@@ -41,6 +41,23 @@ test('leaf may be given as trash area', () => {
 test('what is filled is said once, however many lines it touches', () => {
   expect(classOne({ ...card, market: 'eastTexas' }).filled).toEqual(['otherMarket']);
 });
+test('discounts beyond the base price leave a bale worth nothing, and say so', () => {
+  const worst: ClassCard = {
+    ...card,
+    market: 'westTexas',
+    reflectanceRd: 55,
+    yellownessB: 14,
+    micronaire: 2.3,
+    uniformityPercent: 75,
+    strengthGPerTex: 22,
+    lengthIn: 0.8,
+    extraneous: [{ kind: 'plastic', level: 2 }],
+  };
+  const bale = classOne(worst);
+  expect(bale.premiumPoints).toBeLessThan(-4543);
+  expect(bale).toMatchObject({ priceCentsPerLb: 0, valueUsd: 0, heldAtZero: true });
+  expect(classOne(card).heldAtZero).toBe(false);
+});
 test('Pima knows no market', () => {
   const [here, there] = (['southeast', 'westTexas'] as const).map((market) =>
     classOne({ ...card, kind: 'pima', market }),

@@ -6,15 +6,15 @@ const { southeast, sanJoaquin, eastTexas, westTexas } = markets;
 
 describe('gaps, each worked by hand from the tables', () => {
   test.each([
-    // 41-4-32 in the Southeast -275, less the East Texas step from -600 to -750.
-    ['short staple', southeast, '41', 4, 30, -425, ['shortStaple']],
-    ['shorter than any quotation', southeast, '41', 4, 24, -425, ['shortStaple', 'heldShortest']],
-    // 41-4-34 in the Valley 0, East Texas 0 to -450.
-    ['short staple in the Valley', sanJoaquin, '41', 4, 33, -450, ['shortStaple']],
+    // 41-4-32 in the Southeast -275, less the East Texas step from -600 to -750: 150 at 61.28 c are 202 at 82.35 c.
+    ['short staple', southeast, '41', 4, 30, -477, ['shortStaple']],
+    ['shorter than any quotation', southeast, '41', 4, 24, -477, ['shortStaple', 'heldShortest']],
+    // 41-4-34 in the Valley 0, East Texas 0 to -450: 605 at 82.38 c.
+    ['short staple in the Valley', sanJoaquin, '41', 4, 33, -605, ['shortStaple']],
     // 32-4-34 -150, less the leaf step of 22 from 0 to -300.
     ['leaf step', southeast, '32', 5, 34, -450, ['leafStep']],
-    // nearest quoted is 32-4-34 -150; West Texas -105 against -47.
-    ['colour step', southeast, '42', 4, 34, -208, ['colourStep']],
+    // nearest quoted is 32-4-34 -150; West Texas -105 against -47: 58 at 45.43 c are 105 at 82.35 c.
+    ['colour step', southeast, '42', 4, 34, -255, ['colourStep']],
     // East Texas 41-6-35 is quoted; 41-6-36 is 41-5-36 35 less the leaf step of 31 from 75 to -175.
     ['single cell', eastTexas, '41', 6, 36, -215, ['leafStep']],
     ['below grade', southeast, '81', 4, 34, -950, ['belowGrade']],
@@ -32,5 +32,6 @@ describe('gaps, each worked by hand from the tables', () => {
 test('bands are read after rounding to tenths', () => {
   expect(bandPoints(southeast.micronaire, 4.96).points).toBe(-200);
   expect(bandPoints(southeast.micronaire, 4.94).points).toBe(0);
-  expect(bandPoints(eastTexas.micronaire, 5.4)).toEqual({ points: -375, filled: ['otherMarket'] });
+  // 375 at 82.35 c are 279 at 61.28 c.
+  expect(bandPoints(eastTexas.micronaire, 5.4)).toEqual({ points: -279, filled: ['otherMarket'] });
 });
