@@ -2,6 +2,7 @@ import { runSeason } from '../model/chain.ts';
 import { farmOf, farms } from '../model/farms.ts';
 import { climateOf } from '../model/field/climates.ts';
 import { readWeatherRecord } from '../model/field/read-weather-record.ts';
+import { latitudeLimits } from '../model/field/record-facts.ts';
 import type { WeatherYear } from '../model/field/weather.ts';
 import { checkScenario, type Scenario } from '../model/scenario.ts';
 import { badInput, InputError, problemsError } from './input-error.ts';
@@ -75,7 +76,11 @@ function readWeather(options: Options, scenario: Scenario, io: Io): WeatherYear 
   const latitude =
     latitudeText === undefined
       ? null
-      : readQuantity('latitude', latitudeText, noUnits, { low: -60, high: 60, unit: 'degrees' });
+      : readQuantity('latitude', latitudeText, noUnits, {
+          low: latitudeLimits.low.value,
+          high: latitudeLimits.high.value,
+          unit: 'degrees',
+        });
   const year = yearText === undefined ? null : readInteger('year', yearText, 1800, 2200);
   if (path === undefined) {
     for (const [name, text] of [
@@ -89,15 +94,11 @@ function readWeather(options: Options, scenario: Scenario, io: Io): WeatherYear 
   }
   const record = readWeatherRecord(readText('weather', path, io), {
     units,
-    latitudeDegrees: latitude ?? climateOf(scenario.climate).latitudeDegrees,
+    latitudeDegrees: latitude,
+    fallbackLatitudeDegrees: climateOf(scenario.climate).latitudeDegrees,
     year,
   });
   if (!record.ok) throw problemsError(record.problems);
   for (const note of record.notes ?? []) io.say(`weather: ${note}`);
-  if (latitude === null) {
-    io.say(
-      `weather: latitude ${record.value.latitudeDegrees}, from the scenario's climate; give --latitude to change it`,
-    );
-  }
   return record.value;
 }

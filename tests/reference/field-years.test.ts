@@ -9,7 +9,7 @@ import { ordinary } from '../model/field/plans.ts';
 import { ginned, inRange } from './field-figures.ts';
 
 const read = (csv: string, latitudeDegrees: number, year: number | null): WeatherYear => {
-  const result = readWeatherRecord(csv, { units: null, latitudeDegrees, year });
+  const result = readWeatherRecord(csv, { units: null, latitudeDegrees, fallbackLatitudeDegrees: 33, year });
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.value;
 };

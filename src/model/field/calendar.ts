@@ -1,8 +1,16 @@
-/** Days before each month in a year of 365 days. */
-const daysBefore = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334] as const;
-const monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+import { leapFacts, monthLengths } from './calendar-facts.ts';
 
-const isLeap = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+/** Days of each month, January first, 29 February left out. */
+export const monthDays: readonly number[] = monthLengths.rows;
+/** Days before each month. */
+export const daysBefore: readonly number[] = monthDays.map((_, month) =>
+  monthDays.slice(0, month).reduce((sum, days) => sum + days, 0),
+);
+
+const leapDay = { month: 2, day: monthDays[1]! + 1 } as const;
+
+const isLeap = (year: number): boolean =>
+  year % leapFacts.everyYears.value === 0 && (year % 100 !== 0 || year % leapFacts.everyCenturyYears.value === 0);
 
 /** An ISO date taken apart. 29 February has day of year 0: the model's years leave it out. */
 export interface CalendarDay {
@@ -15,7 +23,7 @@ export function readIsoDate(text: string): CalendarDay | null {
   const match = /^(\d{4})-(\d{2})-(\d{2})(?:[T ].*)?$/.exec(text.trim());
   if (!match) return null;
   const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
-  if (month === 2 && day === 29) return isLeap(year) ? { year, dayOfYear: 0 } : null;
+  if (month === leapDay.month && day === leapDay.day) return isLeap(year) ? { year, dayOfYear: 0 } : null;
   const length = monthDays[month - 1];
   if (length === undefined || day < 1 || day > length) return null;
   return { year, dayOfYear: daysBefore[month - 1]! + day };

@@ -1,6 +1,7 @@
 import type { Fibre } from '../fibre.ts';
 import { breakAtRandom } from '../length/breakage.ts';
 import { blend, gaussianByMass } from '../length/length-distribution.ts';
+import { KILO, MEGA } from '../units.ts';
 import { fibreFacts } from './facts.ts';
 import type { PickedCohort } from './picked-cotton.ts';
 import type { Variety } from './varieties.ts';
@@ -17,17 +18,15 @@ export const peakOf = (variety: Pick<Variety, 'peakMm'>, earlyStress: number, co
  */
 export function meanFibreMm(peakMm: number, relativeSpread: number, brokenPerMm: number): number {
   const square = relativeSpread * relativeSpread;
-  return 1 / ((1 + square + 3 * square * square) / peakMm + brokenPerMm);
+  return 1 / ((1 + square + fibreFacts.normalFourthMoment.value * square * square) / peakMm + brokenPerMm);
 }
-
-/** Peaks closer than this are blended as one, mm: far below what any instrument sees. */
-const peakGridMm = 0.05;
 
 /**
  * The fibre of everything picked. Linear density is lint mass over total fibre length, so thin walls show as low micronaire
  * by arithmetic; the length distributions are blended by fibre length and broken once.
  */
 export function cropFibre(cohorts: readonly PickedCohort[], variety: Variety): Fibre {
+  const peakGridMm = fibreFacts.peakGridMm.value;
   const lengthByPeak = new Map<number, number>();
   let fibreKm = 0;
   let lintG = 0;
@@ -37,7 +36,7 @@ export function cropFibre(cohorts: readonly PickedCohort[], variety: Variety): F
   for (const cohort of cohorts) {
     const peakMm = peakOf(variety, cohort.earlyStress, cohort.coldNights);
     const km =
-      (cohort.seeds * variety.fibresPerSeed * meanFibreMm(peakMm, variety.relativeSpread, variety.brokenPerMm)) / 1e6;
+      (cohort.seeds * variety.fibresPerSeed * meanFibreMm(peakMm, variety.relativeSpread, variety.brokenPerMm)) / MEGA;
     const key = Math.round(peakMm / peakGridMm);
     lengthByPeak.set(key, (lengthByPeak.get(key) ?? 0) + km);
     const colour = weatheredColour(variety.kind, cohort.rainInches, cohort.pickDay - cohort.openDay, cohort.filled);
@@ -51,7 +50,7 @@ export function cropFibre(cohorts: readonly PickedCohort[], variety: Variety): F
     lengths: gaussianByMass(key * peakGridMm, variety.relativeSpread),
     share,
   }));
-  const linearDensityMtex = (lintG * 1000) / fibreKm;
+  const linearDensityMtex = (lintG * KILO) / fibreKm;
   return {
     kind: variety.kind,
     lengths: breakAtRandom(blend(peaks), variety.brokenPerMm),

@@ -52,7 +52,7 @@ export const stageFacts = {
   frostSeasonDay: assumption(
     182,
     'day of year',
-    null,
+    [166, 213],
     'a frost before July kills a seedling; one after it ends the season',
   ),
   emergenceFraction: published(
@@ -95,6 +95,12 @@ export const nodeFacts = {
     [0.3, 0.7],
     'a wilting plant stretches half as much; only the direction is known',
   ),
+  whiteFlowerGapDays: assumption(
+    7,
+    'day',
+    [5, 10],
+    'flowers come up the stem about every three days (Cotton Branch Development, guide), so a week without one is the end of bloom',
+  ),
   vegetativeBranches: memory(2, 'branch', [0, 4], 'below the first fruiting branch'),
 } as const satisfies Record<string, Fact>;
 
@@ -108,21 +114,27 @@ export const retentionFacts = {
     'set lint over what the field can carry, where half is kept',
   ),
   loadWidth: derived(0.1, 'ratio', [0.05, 0.15], 'same fit'),
-  dryKept: derived(0.4, 'fraction', [0.3, 0.6], `share still kept by a wilted plant; ${noSize}`),
+  dryKept: assumption(0.4, 'fraction', [0.3, 0.6], `share still kept by a wilted plant; ${noSize}`),
   warmNightF: derived(
     72,
     '°F',
     [68, 75],
     'Oosterhuis & Snider, Stress Physiology in Cotton: the decline starts above about 30/20-22 °C',
   ),
-  warmNightSlope: derived(0.012, '1/°F', [0.005, 0.02], 'shape chosen; direction from Oosterhuis & Snider'),
-  hotDayF: derived(100, '°F', [95, 104], 'shape chosen; direction from Oosterhuis & Snider'),
-  hotDaySlope: derived(0.015, '1/°F', [0.005, 0.03], 'shape chosen; direction from Oosterhuis & Snider'),
+  warmNightSlope: assumption(0.012, '1/°F', [0.005, 0.02], 'shape chosen; direction from Oosterhuis & Snider'),
+  hotDayF: assumption(100, '°F', [95, 104], 'shape chosen; direction from Oosterhuis & Snider'),
+  hotDaySlope: assumption(0.015, '1/°F', [0.005, 0.03], 'shape chosen; direction from Oosterhuis & Snider'),
   leastHeatKept: assumption(
     0.3,
     'fraction',
     [0.2, 0.4],
     'floor; about 70 % fewer bolls were kept at 36/28 °C (Oosterhuis & Snider)',
+  ),
+  leastCapacityShare: assumption(
+    0.02,
+    'fraction',
+    [0.01, 0.05],
+    'a field with no water at all still carries a trace, so that the load stays a number',
   ),
   mostKept: assumption(0.97, 'fraction', [0.9, 1], 'no plant keeps every young boll'),
   referencePlantsPerAcre: published(
@@ -231,6 +243,13 @@ export const fibreFacts = {
   coldNightF: published(68, '°F', [68, 68], 'Gipson & Ray 1969, Crop Science 9: nights below 20 °C shorten fibre'),
   coldNightDays: published(15, 'day', [15, 15], 'Gipson & Joham 1969, Crop Science 9: sensitive to day 15'),
   coldNightShortens: assumption(0.0007, 'fraction/night', [0.0005, 0.003], `${noSize} (Gipson & Ray 1969)`),
+  normalFourthMoment: derived(3, 'ratio', null, 'fourth moment of a normal over its variance squared, exact'),
+  peakGridMm: assumption(
+    0.05,
+    'mm',
+    [0.01, 0.1],
+    'peaks closer than this are blended as one: far below what any instrument sees',
+  ),
   stressWeakens: assumption(
     0.05,
     'fraction',
@@ -313,5 +332,19 @@ export const pickingFacts = {
 /** One plant drawn from the field. */
 export const sampleFacts = {
   locksPerBoll: memory(4.5, 'locks/boll', [4, 5], 'upland bolls have four or five locks'),
+  fewestLocks: {
+    value: 4,
+    unit: 'locks/boll',
+    range: [3, 4],
+    source: 'upland bolls have four or five locks',
+    mark: 'memory',
+  },
+  mostLocks: {
+    value: 5,
+    unit: 'locks/boll',
+    range: [5, 5],
+    source: 'upland bolls have four or five locks',
+    mark: 'memory',
+  },
   seedSpread: assumption(2, 'seeds/boll', [1, 4], 'spread of seeds from boll to boll'),
 } as const satisfies Record<string, Fact>;

@@ -1,4 +1,5 @@
 import { type Lot, partMasses, waterForMoisture } from '../lot.ts';
+import { KILO } from '../units.ts';
 import { cropFibre } from './crop-fibre.ts';
 import { pickingFacts } from './facts.ts';
 import type { FieldCrop } from './field-season.ts';
@@ -42,7 +43,7 @@ export function fieldCrop(growing: Growing, cohorts: readonly PickedCohort[], op
     rain += cohort.lintG * cohort.rainInches;
     daysOpen += cohort.lintG * (cohort.pickDay - cohort.openDay);
   }
-  const kgPerGram = (plantsPerAcre * plan.acres) / 1000;
+  const kgPerGram = (plantsPerAcre * plan.acres) / KILO;
   const first = pickDays[0]!;
   return {
     grown: grownLot(lintG * kgPerGram, seedG * kgPerGram, cropFibre(cohorts, variety)),

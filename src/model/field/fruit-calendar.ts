@@ -1,5 +1,8 @@
 /** Positions on a plant: first, second and third on fruiting branches, and vegetative branches. */
-export const positionCount = 4;
+const positionNames = ['first', 'second', 'third', 'vegetative'] as const;
+export const positionCount = positionNames.length;
+/** Place of the vegetative branches among the positions; those before it are the positions of a fruiting branch. */
+export const vegetativePosition = positionNames.indexOf('vegetative');
 
 /**
  * The fruit of the mean plant, by day since planting (0 is the planting day). A cohort of branches is known by the day its

@@ -1,31 +1,31 @@
 import type { Random } from '../random.ts';
+import { DAYS_PER_YEAR } from '../units.ts';
+import { daysBefore, monthDays } from './calendar.ts';
 import type { Monthly } from './climate-facts.ts';
 import type { Climate } from './climates.ts';
 import { generatorFacts, residualMatrices } from './water-facts.ts';
 import type { DayWeather, WeatherYear } from './weather.ts';
 
-const monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 /** Middle of each month, days from the start of the year. */
-const monthMiddles = monthDays.map(
-  (length, month) => monthDays.slice(0, month).reduce((sum, n) => sum + n, 0) + length / 2,
-);
+const monthMiddles = monthDays.map((length, month) => daysBefore[month]! + length / 2);
 
 /** Where a day lies between two mid-months. */
 function between(dayOfYear: number): { readonly before: number; readonly after: number; readonly share: number } {
-  const at = dayOfYear - 0.5;
+  const at = dayOfYear - 1 / 2;
   const next = monthMiddles.findIndex((middle) => middle > at);
   const after = Math.max(0, next);
-  const before = (after + 11) % 12;
-  const from = monthMiddles[before]! - (after === 0 && at < monthMiddles[0]! ? 365 : 0);
-  const to = monthMiddles[after]! + (next < 0 ? 365 : 0);
+  const before = (after - 1 + monthDays.length) % monthDays.length;
+  const from = monthMiddles[before]! - (after === 0 && at < monthMiddles[0]! ? DAYS_PER_YEAR : 0);
+  const to = monthMiddles[after]! + (next < 0 ? DAYS_PER_YEAR : 0);
   return { before, after, share: (at - from) / (to - from) };
 }
 
 /** Rain of a wet day, inches: a skewed normal (SWAT+ theory 1:3.1.2). */
 function rainOf(mean: number, sd: number, skew: number, normal: number): number {
-  const sixth = skew / 6;
-  const rain = mean + (2 * sd * (((normal - sixth) * sixth + 1) ** 3 - 1)) / skew;
-  return Math.max(generatorFacts.leastRainInches.value, rain);
+  const { skewDivisor, skewPower, leastRainInches } = generatorFacts;
+  const part = skew / skewDivisor.value;
+  const rain = mean + (2 * sd * (((normal - part) * part + 1) ** skewPower.value - 1)) / skew;
+  return Math.max(leastRainInches.value, rain);
 }
 
 /**
@@ -40,7 +40,7 @@ export function generateWeather(climate: Climate, random: Random): WeatherYear {
   let wet = random.uniform() < wetShare(climate.wetAfterWet[0]!, climate.wetAfterDry[0]!);
   let residualMax = 0;
   let residualMin = 0;
-  for (let dayOfYear = 1; dayOfYear <= 365; dayOfYear++) {
+  for (let dayOfYear = 1; dayOfYear <= DAYS_PER_YEAR; dayOfYear++) {
     const { before, after, share } = between(dayOfYear);
     const today = (months: Monthly) => months[before]! * (1 - share) + months[after]! * share;
     const wetAfterWet = today(climate.wetAfterWet);

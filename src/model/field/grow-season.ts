@@ -6,6 +6,7 @@ import { fieldDay } from './field-day.ts';
 import type { FieldPlan } from './field-plan.ts';
 import type { FieldDay, FieldSeason } from './field-season.ts';
 import { fieldStop } from './field-stop.ts';
+import { positionCount } from './fruit-calendar.ts';
 import { type Growing, openPercentOf, plantedField } from './growing.ts';
 import { type PickedCohort, pickedCohorts } from './picked-cotton.ts';
 import { positionsAtStand } from './retention.ts';
@@ -83,7 +84,8 @@ function seasonOf(growing: Growing, allDays: readonly FieldDay[]): FieldSeason {
   const bolls = sum((cohort) => cohort.bolls);
   const lintG = sum((cohort) => cohort.lintG);
   const seedG = sum((cohort) => cohort.seedG);
-  const share = (position: number) => (picked ? sum((cohort) => cohort.lintByPositionG[position]!) / lintG : 0);
+  const shareOf = (position: number) => (picked ? sum((cohort) => cohort.lintByPositionG[position]!) / lintG : 0);
+  const [first, second, third, vegetative] = Array.from({ length: positionCount }, (_, position) => shareOf(position));
   return {
     variety: growing.variety,
     plantedDay: plan.plantingDayOfYear,
@@ -103,7 +105,7 @@ function seasonOf(growing: Growing, allDays: readonly FieldDay[]): FieldSeason {
     dd60PlantingToHarvest: heat.dd60[last]!,
     nodesAboveWhiteFlowerAtFirstFlower:
       stages.firstFlower >= 0 ? days[stages.firstFlower]!.nodesAboveWhiteFlower : null,
-    yieldShares: { first: share(0), second: share(1), third: share(2), vegetative: share(3) },
+    yieldShares: { first: first!, second: second!, third: third!, vegetative: vegetative! },
     bollsPerPlant: bolls,
     plantsPerAcre,
     bollsPerRowFoot: {

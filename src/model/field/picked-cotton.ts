@@ -1,3 +1,4 @@
+import { KILO } from '../units.ts';
 import { fillOf, massFraction, seedsUnderStress } from './boll-filling.ts';
 import { bollFacts, fibreFacts, positionFacts } from './facts.ts';
 import { positionCount } from './fruit-calendar.ts';
@@ -60,7 +61,7 @@ export function pickedCohorts({ calendar, heat, variety, pickDays, nextOpen }: G
       bolls += here;
       seeds += seedsHere;
       fullSeeds += fullHere;
-      lintByPositionG.push((fullHere * variety.lintPerSeedMg) / 1000);
+      lintByPositionG.push((fullHere * variety.lintPerSeedMg) / KILO);
     }
     if (bolls === 0) continue;
     cohorts.push({
@@ -74,7 +75,7 @@ export function pickedCohorts({ calendar, heat, variety, pickDays, nextOpen }: G
       coldNights: weather.coldNights,
       bolls,
       seeds,
-      lintG: (fullSeeds * variety.lintPerSeedMg) / 1000,
+      lintG: (fullSeeds * variety.lintPerSeedMg) / KILO,
       seedG: (fullSeeds * variety.seedIndexGrams) / 100,
       lintByPositionG,
     });

@@ -1,43 +1,42 @@
+import type { Fact } from '../fact.ts';
 import type { Checked, Problem } from '../problem.ts';
 import { fahrenheitFromCelsius, inchesFromMillimetres } from '../units.ts';
 import { dateOfDay } from './calendar.ts';
-import { mostProblems, parseRecord, type RecordRow } from './record-rows.ts';
+import { latitudeLimits, recordFacts, recordLimits } from './record-facts.ts';
+import { parseRecord, type RecordRow } from './record-rows.ts';
 import { chooseYear } from './record-year.ts';
 import type { DayWeather, WeatherYear } from './weather.ts';
 
 /** How a record is to be read; null leaves it to the record. */
 export interface RecordOptions {
   readonly units: 'us' | 'metric' | null;
+  /** The latitude somebody asked for, degrees north; null when nobody did. */
   readonly latitudeDegrees: number | null;
+  /** Taken where none is asked for and the record has none: that of the farm's climate. */
+  readonly fallbackLatitudeDegrees: number;
   readonly year: number | null;
 }
 
-/** Most missing days that are filled in. */
-const mostFilledDays = 5;
-/** No inhabited place has been hotter, °C: a higher figure can only be Fahrenheit. */
-const hottestC = 60;
-/** Middle of the cotton belt, degrees north. */
-const usualLatitude = 33;
-
-/** Largest daily rain and the widest temperatures that are believed, in each unit. */
-const limits = {
-  us: { low: -76, high: 140, rain: 80, temperature: '°F', depth: 'inches' },
-  metric: { low: -60, high: hottestC, rain: 2000, temperature: '°C', depth: 'mm' },
-} as const;
+const mostFilledDays = recordFacts.mostFilledDays.value;
 
 /** Values that cannot be weather. */
 function impossible(rows: readonly RecordRow[], units: 'us' | 'metric'): Problem[] {
-  const { low, high, rain, temperature, depth } = limits[units];
+  const { temperature, rain } = recordLimits[units];
   const problems: Problem[] = [];
-  for (const { line, max, min, rain: fell } of rows) {
-    const check = (column: string, value: number | null, from: number, to: number, unit: string) => {
-      if (value === null || (value >= from && value <= to)) return;
-      const rule = { kind: 'range', low: from, high: to, step: null, unit } as const;
+  for (const { line, max, min, rain: fell, latitude } of rows) {
+    const check = (
+      column: string,
+      value: number | null,
+      { low, high }: { readonly low: Fact; readonly high: Fact },
+    ) => {
+      if (value === null || (value >= low.value && value <= high.value)) return;
+      const rule = { kind: 'range', low: low.value, high: high.value, step: null, unit: high.unit } as const;
       problems.push({ field: `${column}, line ${line}`, value: String(value), rule });
     };
-    check('TMAX', max, low, high, temperature);
-    check('TMIN', min, low, high, temperature);
-    check('PRCP', fell, 0, rain, depth);
+    check('TMAX', max, temperature);
+    check('TMIN', min, temperature);
+    check('PRCP', fell, rain);
+    check('LATITUDE', latitude, latitudeLimits);
     if (max !== null && min !== null && min > max) {
       const rule = { kind: 'type', expected: `at most TMAX (${max})` } as const;
       problems.push({ field: `TMIN, line ${line}`, value: String(min), rule });
@@ -46,21 +45,25 @@ function impossible(rows: readonly RecordRow[], units: 'us' | 'metric'): Problem
   return problems;
 }
 
-/** Guesses the units from the warmest day. */
-function guessUnits(rows: readonly RecordRow[]): 'us' | 'metric' {
-  return rows.some(({ max }) => max !== null && max > hottestC) ? 'us' : 'metric';
+/** Guesses the units from the middle one of the highs: a few wild values do not move it. */
+function guessUnits(rows: readonly RecordRow[], notes: string[]): 'us' | 'metric' {
+  const highs = rows.flatMap(({ max }) => (max === null ? [] : [max])).sort((a, b) => a - b);
+  const limit = recordFacts.medianHighOfFahrenheit.value;
+  const fahrenheit = (highs[Math.floor(highs.length / 2)] ?? 0) > limit;
+  notes.push(
+    fahrenheit
+      ? `units taken as °F and inches (half the highs are above ${limit})`
+      : `units taken as °C and mm (half the highs are below ${limit})`,
+  );
+  return fahrenheit ? 'us' : 'metric';
 }
 
-/** Latitude from the option, then the record, then the middle of the cotton belt; a note says which. */
-function latitudeOf(rows: readonly RecordRow[], asked: number | null, notes: string[]): number {
+/** Latitude as asked, else the record's own, else the fallback; a note says which. */
+function latitudeOf(rows: readonly RecordRow[], asked: number | null, fallback: number, notes: string[]): number {
   const written = rows.find(({ latitude }) => latitude !== null)?.latitude ?? null;
-  const latitude = asked ?? written ?? usualLatitude;
+  const latitude = asked ?? written ?? fallback;
   const from =
-    asked !== null
-      ? 'as asked'
-      : written !== null
-        ? 'from the LATITUDE column'
-        : 'none given, so the middle of the cotton belt';
+    asked !== null ? 'as asked' : written !== null ? 'from the LATITUDE column' : 'none given, so that of the farm';
   notes.push(`latitude ${latitude} (${from})`);
   return latitude;
 }
@@ -105,14 +108,9 @@ export function readWeatherRecord(csv: string, options: RecordOptions): Checked<
   if (!parsed.ok) return parsed;
   const rows = parsed.value;
   const notes: string[] = [];
-  const units = options.units ?? guessUnits(rows);
-  if (!options.units) {
-    notes.push(
-      units === 'us' ? 'units taken as °F and inches (a high above 60)' : 'units taken as °C and mm (no high above 60)',
-    );
-  }
+  const units = options.units ?? guessUnits(rows, notes);
   const problems = impossible(rows, units);
-  if (problems.length > 0) return { ok: false, problems: problems.slice(0, mostProblems) };
+  if (problems.length > 0) return { ok: false, problems: problems.slice(0, recordFacts.mostProblems.value) };
   const chosen = chooseYear(rows, options.year, mostFilledDays, notes);
   if (!chosen.ok) return chosen;
   const { year, days } = chosen.value;
@@ -128,6 +126,6 @@ export function readWeatherRecord(csv: string, options: RecordOptions): Checked<
     const { max, min, rain } = fillDay(days, index);
     return { dayOfYear: index + 1, maxF: fahrenheit(max), minF: fahrenheit(min), rainInches: inches(rain) };
   });
-  const latitudeDegrees = latitudeOf(rows, options.latitudeDegrees, notes);
+  const latitudeDegrees = latitudeOf(rows, options.latitudeDegrees, options.fallbackLatitudeDegrees, notes);
   return { ok: true, value: { latitudeDegrees, year, origin: 'record', days: weather }, notes };
 }

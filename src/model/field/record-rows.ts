@@ -1,6 +1,7 @@
 import { dsvFormat } from 'd3-dsv';
 import type { Checked, Problem } from '../problem.ts';
 import { readIsoDate } from './calendar.ts';
+import { recordFacts } from './record-facts.ts';
 
 /** One line of a weather record, still in its own units. Null stands for a value left empty. */
 export interface RecordRow {
@@ -16,8 +17,8 @@ export interface RecordRow {
 }
 
 const needed = ['DATE', 'TMAX', 'TMIN', 'PRCP'] as const;
-/** Bad lines named before the reader gives up: the first few tell what is wrong. */
-export const mostProblems = 5;
+/** A plain decimal number: no hexadecimal, no words, which the language would take too. */
+const decimal = /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i;
 
 const bad = (field: string, value: string, expected: string): Problem => ({
   field,
@@ -45,6 +46,10 @@ export function parseRecord(csv: string): Checked<RecordRow[]> {
       problems: missing.map((name) => bad(`column ${name}`, found, 'a header with DATE, TMAX, TMIN, PRCP')),
     };
   }
+  const twice = [...needed, 'LATITUDE'].filter((name) => columns.indexOf(name) !== columns.lastIndexOf(name));
+  if (twice.length > 0) {
+    return { ok: false, problems: twice.map((name) => bad(`column ${name}`, 'given twice', 'each column once')) };
+  }
   const at = (name: string) => columns.indexOf(name);
   const problems: Problem[] = [];
   const rows: RecordRow[] = [];
@@ -55,7 +60,7 @@ export function parseRecord(csv: string): Checked<RecordRow[]> {
     const number = (name: string): number | null => {
       const cell = (cells[at(name)] ?? '').trim();
       if (cell === '') return null;
-      const value = Number(cell);
+      const value = decimal.test(cell) ? Number(cell) : Number.NaN;
       if (!Number.isFinite(value)) problems.push(bad(`${name}, line ${line}`, cell, 'a number'));
       return value;
     };
@@ -71,7 +76,7 @@ export function parseRecord(csv: string): Checked<RecordRow[]> {
     const latitude = at('LATITUDE') >= 0 ? number('LATITUDE') : null;
     rows.push({ line, ...date, max: number('TMAX'), min: number('TMIN'), rain: number('PRCP'), latitude });
   });
-  if (problems.length > 0) return { ok: false, problems: problems.slice(0, mostProblems) };
+  if (problems.length > 0) return { ok: false, problems: problems.slice(0, recordFacts.mostProblems.value) };
   if (rows.length === 0) return { ok: false, problems: [bad('file', '', 'one line for each day')] };
   return { ok: true, value: rows };
 }

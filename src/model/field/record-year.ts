@@ -1,4 +1,5 @@
 import type { Checked } from '../problem.ts';
+import { DAYS_PER_YEAR } from '../units.ts';
 import type { RecordRow } from './record-rows.ts';
 
 /** One year of a record, 365 places; null where a day, or one of its values, is missing. */
@@ -28,7 +29,7 @@ export function chooseYear(
       leapDays++;
       continue;
     }
-    const days = years.get(row.year) ?? new Array<RecordRow | null>(365).fill(null);
+    const days = years.get(row.year) ?? new Array<RecordRow | null>(DAYS_PER_YEAR).fill(null);
     days[row.dayOfYear - 1] = whole(row) ? row : null;
     years.set(row.year, days);
   }

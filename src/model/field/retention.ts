@@ -1,4 +1,5 @@
 import { retentionFacts } from './facts.ts';
+import { vegetativePosition } from './fruit-calendar.ts';
 import type { FruitingPosition } from './varieties.ts';
 
 /** Share of young bolls kept at a load of fruit (set lint over what the field can carry). Crop Science 13:168 (1973), fitted. */
@@ -30,7 +31,7 @@ export function positionsAtStand(
   const vegetative = thinness ** retentionFacts.vegetativeThinningPower.value;
   return positions.map((position, index) => {
     if (index === 0) return position;
-    if (index === 3) {
+    if (index === vegetativePosition) {
       return { ...position, sites: Math.min(retentionFacts.mostVegetativeSites.value, position.sites * vegetative) };
     }
     return { ...position, flowersKept: Math.min(retentionFacts.mostOuterKept.value, position.flowersKept * outer) };

@@ -1,7 +1,7 @@
 import type { Random } from '../random.ts';
 import { nodeFacts, retentionFacts, sampleFacts } from './facts.ts';
 import type { FieldSeason } from './field-season.ts';
-import type { FruitCalendar } from './fruit-calendar.ts';
+import { type FruitCalendar, vegetativePosition } from './fruit-calendar.ts';
 
 /** One fruiting site. Days are days of the year; null is a day that did not come. */
 export interface FruitSite {
@@ -40,12 +40,18 @@ function drawSite(season: FieldSeason, random: Random, place: number, branchDay:
   const { calendar, plantedDay, variety } = season;
   const squareKept = random.uniform() < variety.positions[place]!.squaresKept;
   const bollChance = random.uniform();
-  const locks = random.uniform() < sampleFacts.locksPerBoll.value - 4 ? 5 : 4;
-  const meanSeeds = (variety.seedsPerBoll * locks) / sampleFacts.locksPerBoll.value;
+  const { fewestLocks, mostLocks, locksPerBoll } = sampleFacts;
+  const locks = random.uniform() < locksPerBoll.value - fewestLocks.value ? mostLocks.value : fewestLocks.value;
+  const meanSeeds = (variety.seedsPerBoll * locks) / locksPerBoll.value;
   const seeds = Math.max(1, Math.round(meanSeeds + sampleFacts.seedSpread.value * random.normal()));
   const squareDay = calendar.squareDay[place]![branchDay]!;
   const date = (day: number) => (reached(calendar, day) ? plantedDay + day : null);
-  const base = { position: (1 + (step % 3)) as 1 | 2 | 3, squareDay: plantedDay + squareDay, locks, seeds } as const;
+  const base = {
+    position: (1 + (step % vegetativePosition)) as 1 | 2 | 3,
+    squareDay: plantedDay + squareDay,
+    locks,
+    seeds,
+  } as const;
   if (!squareKept) {
     return { ...base, flowerDay: null, shedDay: date(squareDay + retentionFacts.squareShedDays.value), openDay: null };
   }
@@ -79,20 +85,20 @@ export function samplePlant(season: FieldSeason, random: Random): PlantSample {
   const nodeDays = crossings(calendar.nodes, dayCount, random.uniform());
   const branchDays = crossings(calendar.branches, dayCount, branchStart);
   const first = Math.floor(variety.firstFruitingNode + random.uniform());
-  const firstSide = random.uniform() < 0.5 ? -1 : 1;
+  const firstSide = random.uniform() < 1 / 2 ? -1 : 1;
   const stems = nodeFacts.vegetativeBranches.value;
   const sites = new Map<number, FruitSite[]>();
   const grow = (node: number, place: number, branchDay: number) => {
     const here = sites.get(node) ?? [];
     for (let count = drawCount(season, random, place, branchDay); count > 0; count--) {
       // A vegetative branch fills its own positions in turn.
-      here.push(drawSite(season, random, place, branchDay, place < 3 ? place : here.length));
+      here.push(drawSite(season, random, place, branchDay, place < vegetativePosition ? place : here.length));
     }
     if (here.length > 0) sites.set(node, here);
   };
   branchDays.forEach((branchDay, k) => {
-    for (let place = 0; place < 3; place++) grow(first + k, place, branchDay);
-    grow(first - 1 - (k % stems), 3, branchDay);
+    for (let place = 0; place < vegetativePosition; place++) grow(first + k, place, branchDay);
+    grow(first - 1 - (k % stems), vegetativePosition, branchDay);
   });
   const count = Math.max(nodeDays.length, branchDays.length > 0 ? first + branchDays.length - 1 : 0);
   return {

@@ -1,9 +1,8 @@
-import { SQUARE_METRES_PER_ACRE } from '../units.ts';
+import { INCHES_PER_FOOT, SQUARE_FEET_PER_ACRE } from '../units.ts';
 import { stageFacts } from './facts.ts';
 
 /** Feet of row in an acre (Mississippi State, Estimating Yield by Boll Counting). */
-export const rowFeetPerAcre = (rowInches: number): number => (SQUARE_FEET_PER_ACRE * 12) / rowInches;
-const SQUARE_FEET_PER_ACRE = SQUARE_METRES_PER_ACRE / 0.3048 ** 2;
+export const rowFeetPerAcre = (rowInches: number): number => (SQUARE_FEET_PER_ACRE * INCHES_PER_FOOT) / rowInches;
 
 /** Plants that stand of the seeds sown, an acre. */
 export const plantsStanding = (seedsPerAcre: number, emergenceFraction: number): number =>

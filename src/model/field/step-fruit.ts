@@ -1,4 +1,4 @@
-import { poundsFromKilograms } from '../units.ts';
+import { KILO, poundsFromKilograms } from '../units.ts';
 import { nodeFacts, positionFacts, retentionFacts, stageFacts } from './facts.ts';
 import { positionCount } from './fruit-calendar.ts';
 import type { Growing } from './growing.ts';
@@ -26,7 +26,7 @@ function carryingCapacity({ climate, variety, soil }: Growing): number {
   const { capacityLintLbPerAcre, wholeFarmFactor, yieldResponse } = climate.levers;
   const met = soil.neededMm > 0 ? soil.usedMm / soil.neededMm : 1;
   // A field with no water at all still carries a trace, so that the load stays a number.
-  const share = Math.max(0.02, 1 - yieldResponse.value * (1 - met));
+  const share = Math.max(retentionFacts.leastCapacityShare.value, 1 - yieldResponse.value * (1 - met));
   return capacityLintLbPerAcre.value * wholeFarmFactor.value * variety.capacityFactor * share;
 }
 
@@ -74,7 +74,7 @@ export function stepFruit(growing: Growing, i: number, supply: number): void {
     const { maxF, minF } = weather.days[heat.firstDay - 1 + i]!;
     const load = fruitLoad(growing);
     const warmth = heatKept(maxF, minF);
-    const lintGramsPerBoll = (variety.lintPerSeedMg * variety.seedsPerBoll) / 1000;
+    const lintGramsPerBoll = (variety.lintPerSeedMg * variety.seedsPerBoll) / KILO;
     for (let p = 0; p < positionCount; p++) {
       const position = positions[p]!;
       const squares = calendar.squares[p]!;
@@ -97,7 +97,7 @@ export function stepFruit(growing: Growing, i: number, supply: number): void {
       totals.flowers += flowers[i]!;
       totals.bollsKept += flowers[i]! * kept;
       growing.setLintLbPerAcre += poundsFromKilograms(
-        (plantsPerAcre * flowers[i]! * kept * positionMass[p]! * lintGramsPerBoll) / 1000,
+        (plantsPerAcre * flowers[i]! * kept * positionMass[p]! * lintGramsPerBoll) / KILO,
       );
       if (p === 0 && flowers[i]! > 0 && stages.firstFlower < 0) stages.firstFlower = i;
     }
@@ -116,8 +116,6 @@ export function nodesAboveWhiteFlower(growing: Growing, i: number): number | nul
   if (stages.firstFlower < 0 || growing.closed >= 0) return null;
   const topBranchDay = nextFlower[0]! - 1;
   const lastWhite = calendar.flowerDay[0]![topBranchDay]!;
-  if (i - lastWhite > whiteFlowerGapDays) return null;
+  if (i - lastWhite > nodeFacts.whiteFlowerGapDays.value) return null;
   return calendar.branches[i]! - calendar.branches[topBranchDay]! + nodeFacts.nodesAboveNewSquare.value;
 }
-/** The vertical interval is about three days, so a week without a white flower is the end of bloom. */
-const whiteFlowerGapDays = 7;

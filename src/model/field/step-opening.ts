@@ -1,3 +1,4 @@
+import { roundingFacts } from '../rounding-facts.ts';
 import { bollFacts, stageFacts } from './facts.ts';
 import { positionCount } from './fruit-calendar.ts';
 import type { Growing } from './growing.ts';
@@ -27,7 +28,7 @@ export function stepOpening(growing: Growing, i: number): void {
     const flowerDay = growing.nextOpen;
     const age = bollAge(growing, flowerDay, i);
     // Sums of tiny days may fall short by a rounding.
-    if (age < mature - 1e-9 && !forced) break;
+    if (age < mature - roundingFacts.hair.value && !forced) break;
     calendar.openDay[flowerDay] = i;
     calendar.openAge[flowerDay] = Math.min(
       mature,

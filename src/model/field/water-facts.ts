@@ -6,7 +6,15 @@ const sammis = 'Sammis et al. 1985, Trans. ASAE 28:773, New Mexico State Univ. c
 
 /** Water of the field. */
 export const waterFacts = {
-  solarConstant: memory(0.082, 'MJ/m²/min', null, `${fao56}, equation 21`),
+  solarConstant: memory(0.082, 'MJ/m²/min', [0.0815, 0.0825], `${fao56}, equation 21`),
+  orbitEccentricity: memory(
+    0.033,
+    'ratio',
+    [0.033, 0.034],
+    `${fao56}, equation 23: the earth nearest to the sun in January`,
+  ),
+  earthTilt: memory(0.409, 'rad', [0.409, 0.41], `${fao56}, equation 24: 23.4 degrees`),
+  equinoxPhase: memory(1.39, 'rad', [1.38, 1.41], `${fao56}, equation 24: the sun crosses the equator near day 81`),
   hargreavesFactor: published(
     0.0023,
     '1/°C^1.5',
@@ -14,7 +22,7 @@ export const waterFacts = {
     'Hargreaves; kalamatapremiumoliveoil.com prints the form and constants',
   ),
   hargreavesOffsetC: published(17.8, '°C', null, 'Hargreaves; same print'),
-  mmPerMegajoule: memory(0.408, 'mm m²/MJ', null, `${fao56}: inverse of the latent heat of water`),
+  mmPerMegajoule: memory(0.408, 'mm m²/MJ', [0.405, 0.41], `${fao56}: inverse of the latent heat of water`),
   gddUpperC: published(30, '°C', null, sammis),
   gddLowerC: published(12.5, '°C', null, sammis),
   kc0: published(4.24e-4, 'ratio', null, sammis),
@@ -36,6 +44,8 @@ export const waterFacts = {
 
 /** The weather generator. */
 export const generatorFacts = {
+  skewDivisor: published(6, 'ratio', null, 'SWAT+ theory 1:3.1.2: the skewed normal'),
+  skewPower: published(3, 'power', null, 'SWAT+ theory 1:3.1.2: the skewed normal'),
   leastRainInches: published(0.01, 'inch', null, 'SWAT+ theory 1:3.1.2: floor on a wet day'),
   wetDayShift: published(0.5, 'fraction', null, 'SWAT+ theory 1:3.4: wet and dry days apart by half the range'),
   spreadKept: derived(

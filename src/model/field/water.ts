@@ -1,4 +1,4 @@
-import { celsiusFromFahrenheit, MM_PER_INCH } from '../units.ts';
+import { celsiusFromFahrenheit, DAYS_PER_YEAR, MINUTES_PER_DAY, MM_PER_INCH, RADIANS_PER_DEGREE } from '../units.ts';
 import { waterFacts } from './water-facts.ts';
 
 /**
@@ -7,15 +7,15 @@ import { waterFacts } from './water-facts.ts';
  * @param dayOfYear 1 to 365
  */
 export function extraterrestrialRadiation(latitudeDegrees: number, dayOfYear: number): number {
-  const latitude = (latitudeDegrees * Math.PI) / 180;
-  const season = (2 * Math.PI * dayOfYear) / 365;
+  const latitude = latitudeDegrees * RADIANS_PER_DEGREE;
+  const season = (2 * Math.PI * dayOfYear) / DAYS_PER_YEAR;
   // Orbit of the earth: distance and tilt.
-  const distance = 1 + 0.033 * Math.cos(season);
-  const declination = 0.409 * Math.sin(season - 1.39);
+  const distance = 1 + waterFacts.orbitEccentricity.value * Math.cos(season);
+  const declination = waterFacts.earthTilt.value * Math.sin(season - waterFacts.equinoxPhase.value);
   const sunset = Math.acos(Math.min(1, Math.max(-1, -Math.tan(latitude) * Math.tan(declination))));
   const sun =
     sunset * Math.sin(latitude) * Math.sin(declination) + Math.cos(latitude) * Math.cos(declination) * Math.sin(sunset);
-  return ((24 * 60) / Math.PI) * waterFacts.solarConstant.value * distance * sun;
+  return (MINUTES_PER_DAY / Math.PI) * waterFacts.solarConstant.value * distance * sun;
 }
 
 /** Reference evapotranspiration of a day by Hargreaves, mm. */

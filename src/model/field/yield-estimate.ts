@@ -1,7 +1,7 @@
-import { KG_PER_POUND, POUNDS_PER_STATISTICAL_BALE } from '../units.ts';
+import { KG_PER_POUND, KILO, POUNDS_PER_STATISTICAL_BALE } from '../units.ts';
 import { rowFeetPerAcre } from './stand.ts';
 
-const gramsPerPound = KG_PER_POUND * 1000;
+const gramsPerPound = KG_PER_POUND * KILO;
 
 /**
  * Bolls on a foot of row that make one 480-lb bale an acre.

@@ -72,8 +72,8 @@ function WeatherPicker({ session, scenario }: { readonly session: Session; reado
   const read = async (text: string, name: string) => {
     // The reader is fetched with the first file: most visitors never open one.
     const { readWeatherRecord } = await import('../../model/field/read-weather-record.ts');
-    const { latitudeDegrees } = climateOf(scenario.climate);
-    const record = readWeatherRecord(text, { units: null, latitudeDegrees, year: null });
+    const fallbackLatitudeDegrees = climateOf(scenario.climate).latitudeDegrees;
+    const record = readWeatherRecord(text, { units: null, latitudeDegrees: null, fallbackLatitudeDegrees, year: null });
     if (!record.ok) return setProblems(record.problems);
     setProblems([]);
     session.setWeather({ name, year: record.value, notes: record.notes ?? [] });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { dateOfDay } from '../../../src/model/field/calendar.ts';
 import { type RecordOptions, readWeatherRecord } from '../../../src/model/field/read-weather-record.ts';
 
-const asIs: RecordOptions = { units: null, latitudeDegrees: 33, year: null };
+const asIs: RecordOptions = { units: null, latitudeDegrees: 33, fallbackLatitudeDegrees: 31.35, year: null };
 const line = (year: number, day: number, max = 30, min = 20, rain = 0) =>
   `${dateOfDay(year, day)},${max},${min},${rain}`;
 const yearLines = (year: number, leave: (day: number) => boolean = () => false) =>
@@ -38,12 +38,20 @@ describe('a good record', () => {
     const { value } = good(`\uFEFF"station";prcp;TMin;Tmax;Date\r\n${lines.join('\r\n')}\r\n`);
     expect(value.days[100]).toEqual({ dayOfYear: 101, maxF: 86, minF: 68, rainInches: 0 });
   });
-  test('the units are guessed from the warmest day, and said', () => {
-    expect(good(file(yearLines(2013))).notes).toContain('units taken as °C and mm (no high above 60)');
+  test('the units are guessed from the middle high, and said', () => {
+    expect(good(file(yearLines(2013))).notes).toContain('units taken as °C and mm (half the highs are below 45)');
     const us = Array.from({ length: 365 }, (_, i) => line(2013, i + 1, 86, 68, 1));
     const result = good(file(us));
     expect(result.notes?.[0]).toMatch(/°F and inches/);
     expect(result.value.days[0]).toEqual({ dayOfYear: 1, maxF: 86, minF: 68, rainInches: 1 });
+  });
+  test.each(['1e308', '9999', '-9999'])('one wild high of %s does not change the guess: it is named, in °C', (wild) => {
+    const [first] = problems(file([`2013-01-01,${wild},2,0`, ...yearLines(2013, (day) => day === 1)]));
+    expect(first).toMatchObject({ field: 'TMAX, line 2', rule: { low: -60, high: 60, unit: '°C' } });
+  });
+  test('a cool city in °F is not taken for a hot one in °C', () => {
+    const us = Array.from({ length: 365 }, (_, i) => line(2013, i + 1, 59, 45, 0.1));
+    expect(good(file(us)).value.days[0]!.maxF).toBe(59);
   });
   test('units that are given are not guessed', () => {
     expect(good(file(yearLines(2013)), { units: 'us' }).value.days[0]!.maxF).toBe(30);
@@ -74,14 +82,17 @@ describe('a good record', () => {
     expect(first.notes?.join()).toMatch(/2011, 2012, 2013; used: 2012/);
     expect(good(file(lines), { year: 2013 }).value.year).toBe(2013);
   });
-  test('the latitude asked for, else the record’s own, else the middle of the belt; always said', () => {
+  test('the latitude asked for, else the record’s own, else the farm’s; always said, and never as asked when nobody asked', () => {
     const own = yearLines(2013).map((each) => `${each},31.4`);
     const head = `${header},LATITUDE`;
     expect(good(file(own, head), { latitudeDegrees: 35 }).value.latitudeDegrees).toBe(35);
-    expect(good(file(own, head), { latitudeDegrees: null }).value.latitudeDegrees).toBe(31.4);
+    const written = good(file(own, head), { latitudeDegrees: null });
+    expect(written.value.latitudeDegrees).toBe(31.4);
+    expect(written.notes).toContain('latitude 31.4 (from the LATITUDE column)');
     const none = good(file(yearLines(2013)), { latitudeDegrees: null });
-    expect(none.value.latitudeDegrees).toBe(33);
-    expect(none.notes?.join()).toMatch(/none given/);
+    expect(none.value.latitudeDegrees).toBe(31.35);
+    expect(none.notes).toContain('latitude 31.35 (none given, so that of the farm)');
+    expect(good(file(yearLines(2013))).notes).toContain('latitude 33 (as asked)');
   });
 });
 
@@ -92,6 +103,18 @@ describe('a bad record', () => {
   });
   test('a header alone is no record', () => {
     expect(problems(header)[0]).toMatchObject({ field: 'file', value: 'nothing' });
+  });
+  test('a latitude that is none, and a column that comes twice', () => {
+    const far = yearLines(2013).map((each) => `${each},999`);
+    expect(problems(file(far, `${header},LATITUDE`))[0]).toMatchObject({ field: 'LATITUDE, line 2', value: '999' });
+    const twice = yearLines(2013).map((each) => `${each},31`);
+    expect(problems(file(twice, `${header},TMAX`))).toEqual([
+      { field: 'column TMAX', value: 'given twice', rule: { kind: 'type', expected: 'each column once' } },
+    ]);
+  });
+  test.each(['0x10', 'Infinity', '1_0', '1 5'])('%s is not a number', (written) => {
+    const lines = [`2013-01-01,${written},2,0`, ...yearLines(2013, (day) => day === 1)];
+    expect(problems(file(lines))[0]).toMatchObject({ field: 'TMAX, line 2', value: written });
   });
   test('a number that is none, a date that is none, a date twice', () => {
     const change = (to: string) => file([to, ...yearLines(2013, (day) => day === 1)]);

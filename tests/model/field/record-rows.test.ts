@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { mostProblems, parseRecord } from '../../../src/model/field/record-rows.ts';
+import { recordFacts } from '../../../src/model/field/record-facts.ts';
+import { parseRecord } from '../../../src/model/field/record-rows.ts';
 
 const header = 'DATE,TMAX,TMIN,PRCP';
 const rows = (text: string) => {
@@ -27,5 +28,5 @@ test('of many bad lines the first few are named', () => {
   const bad = Array.from({ length: 40 }, (_, k) => `day ${k},1,0,0`).join('\n');
   const result = parseRecord(`${header}\n${bad}`);
   expect(result.ok).toBe(false);
-  if (!result.ok) expect(result.problems).toHaveLength(mostProblems);
+  if (!result.ok) expect(result.problems).toHaveLength(recordFacts.mostProblems.value);
 });
