@@ -4,6 +4,7 @@ import { type ClassingOutcome, classBales, type PressedBale } from '../../src/mo
 import { classOne } from '../../src/model/classing/class-card.ts';
 import { uplandColour } from '../../src/model/classing/colour.ts';
 import { colourGrades } from '../../src/model/classing/colour-grade-facts.ts';
+import { paidWeight } from '../../src/model/classing/damp.ts';
 import { bandPoints, gradePoints, quotedPoints } from '../../src/model/classing/differences.ts';
 import { leafGrade } from '../../src/model/classing/leaf.ts';
 import { markets } from '../../src/model/classing/markets.ts';
@@ -215,6 +216,32 @@ describe('prices', () => {
     expect(() => check(priced(unbounded), 20000)).toThrow();
   });
 
+  type Weight = typeof paidWeight;
+  /** The same dry bale, damper: more pounds are paid only up to the limit, and never for more than what is on the scale. */
+  const waterIsNotPaid = (weigh: Weight) =>
+    fc.property(
+      thousandths(300, 500),
+      thousandths(3, 18),
+      thousandths(0.1, 7),
+      fc.boolean(),
+      (dryLb, damp, more, loan) => {
+        const at = (percent: number) => weigh((100 * dryLb) / (100 - percent), percent, loan);
+        const [before, after] = [at(damp), at(damp + more)];
+        const most = (100 * dryLb) / (100 - 7.5);
+        expect(before.paidLb).toBeLessThanOrEqual(most * (1 + 1e-9));
+        expect(after.paidLb).toBeGreaterThanOrEqual(before.paidLb * (1 - 1e-9));
+        if (damp > 7.5) expect(Math.abs(after.paidLb / before.paidLb - 1)).toBeLessThan(1e-9);
+        expect(after.paidLb).toBeLessThanOrEqual(((100 * dryLb) / (100 - damp - more)) * (1 + 1e-9));
+        expect(before.waterRule === 'none').toBe(damp <= 7.5);
+      },
+    );
+  test('nobody pays for water above 7.5 % — National Cotton Council policy in Hughs et al. 2004', () =>
+    check(waterIsNotPaid(paidWeight)));
+  test('a buyer who pays what the scale says is seen', () => {
+    const trusting: Weight = (netLb, percent, loan) => ({ ...paidWeight(netLb, percent, loan), paidLb: netLb });
+    expect(() => check(waterIsNotPaid(trusting))).toThrow();
+  });
+
   type Points = typeof gradePoints;
   const ladder = [31, 32, 33, 34, 35, 36, 37, 38];
   /** Where a market quotes two neighbouring staples of one colour and leaf, the longer is never worth less. */
@@ -299,6 +326,8 @@ describe('settlement', () => {
     bales: fc.array(
       fc.record({
         netLb: thousandths(450, 520),
+        paidLb: thousandths(430, 450),
+        waterRule: fc.constantFrom('none' as const, 'waterDeducted' as const, 'refusedForLoan' as const),
         valueUsd: thousandths(20, 600),
         priceYear: fc.constantFrom(1937, 2007, 2023),
       }),

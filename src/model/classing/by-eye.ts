@@ -1,6 +1,6 @@
 import type { Random } from '../random.ts';
 import { type BalePrice, flatPrice } from './class-card.ts';
-import { type Colour, named, uplandColour } from './colour.ts';
+import { belowGradeCode, type Colour, named, uplandColour } from './colour.ts';
 import { colourGrades } from './colour-grade-facts.ts';
 import { office } from './facts.ts';
 import { leafGrade } from './leaf.ts';
@@ -27,7 +27,7 @@ const codes = new Set(colourGrades.rows.map(({ code }) => code));
 export function eyeGrade(code: string, leaf: number): Colour {
   const colour = Number(code[0]);
   const grade = `${Math.max(colour, Math.ceil((colour + leaf) / 2))}${code[1]}`;
-  return named(codes.has(grade) ? grade : `8${code[1]}`);
+  return named(codes.has(grade) ? grade : belowGradeCode(code[1]!));
 }
 
 /**
@@ -46,7 +46,7 @@ export function gradeByEye(truth: InstrumentReading, quartilePerLength: number, 
 }
 
 /** Price of the 1930s: one season average for every grade, since no differences of the time were read. */
-export function thirtiesPrice(netLb: number): BalePrice {
+export function thirtiesPrice(bale: Parameters<typeof flatPrice>[0]): BalePrice {
   const year = thirtiesMoney.cropYear.value;
-  return flatPrice(netLb, priceOfCrop(year)!.lintCentsPerLb, year, 'seasonAverage');
+  return flatPrice(bale, priceOfCrop(year)!.lintCentsPerLb, year, 'seasonAverage');
 }

@@ -1,21 +1,10 @@
 import { decisionTable } from '../decisions.ts';
 import type { Checked, Problem } from '../problem.ts';
+import { cardLimitTable, pimaLeafGrades } from './card-limit-facts.ts';
 import type { ClassCard } from './class-card.ts';
 
 /** What a typed class card may hold. Wider than any cotton sold, so that only slips are refused. */
-export const cardLimits = {
-  lengthIn: { low: 0.5, high: 1.8, unit: 'in' },
-  uniformityPercent: { low: 70, high: 92, unit: '%' },
-  strengthGPerTex: { low: 15, high: 55, unit: 'g/tex' },
-  micronaire: { low: 2, high: 7, unit: 'micronaire' },
-  reflectanceRd: { low: 40, high: 90, unit: 'Rd' },
-  yellownessB: { low: 4, high: 20, unit: '+b' },
-  leaf: { low: 1, high: 8, unit: 'leaf grade' },
-  netLb: { low: 200, high: 700, unit: 'lb' },
-} as const;
-
-/** Pima's leaf grades end one earlier: 7 is below leaf grade. */
-const belowPimaLeaf = 7;
+export const cardLimits = cardLimitTable.limits;
 
 /** A card whose leaf is a grade, as it is typed. */
 export type TypedCard = Omit<ClassCard, 'leaf' | 'extraneous'> & { readonly leaf: number };
@@ -25,12 +14,14 @@ export function checkCard(card: TypedCard): Checked<TypedCard> {
   const problems: Problem[] = [];
   for (const field of Object.keys(cardLimits) as (keyof typeof cardLimits)[]) {
     const { low, unit } = cardLimits[field];
-    const high = field === 'leaf' && card.kind === 'pima' ? belowPimaLeaf : cardLimits[field].high;
-    const value = card[field];
+    const high = field === 'leaf' && card.kind === 'pima' ? pimaLeafGrades.below : cardLimits[field].high;
+    // Moisture alone may be left out; anything else that is missing is no number.
+    if (field === 'moisturePercent' && card[field] === undefined) continue;
+    const value = Number(card[field]);
     if (!(value >= low && value <= high) || (field === 'leaf' && !Number.isInteger(value))) {
       problems.push({
         field,
-        value: String(value),
+        value: String(card[field]),
         rule: { kind: 'range', low, high, step: field === 'leaf' ? 1 : null, unit },
       });
     }

@@ -9,7 +9,8 @@ import { readBales } from './bale-readings.ts';
 import { type EyeGrade, gradeByEye, thirtiesPrice } from './by-eye.ts';
 import { type BalePrice, classOne } from './class-card.ts';
 import type { Colour } from './colour.ts';
-import { moisturePercentDryBasis, readyToTest } from './conditioning.ts';
+import { moisturePercentDryBasis, moisturePercentWetBasis, readyToTest } from './conditioning.ts';
+import { colourAtRisk, overMoistureLimit } from './damp.ts';
 import { callChances, callExtraneous, type ExtraneousCall } from './extraneous.ts';
 import { office } from './facts.ts';
 import type { InstrumentReading } from './reading.ts';
@@ -64,6 +65,15 @@ export interface ClassingOutcome {
     /** Moisture of the lint, percent of its dry mass, and whether that lies inside the office's gate. */
     readonly moisturePercentDryBasis: number;
     readonly readyToTest: boolean;
+  };
+  /** Water in the bales, lint alone. */
+  readonly moisture: {
+    /** Percent wet basis. */
+    readonly percent: number;
+    /** Damper than the trade accepts: see each bale's waterRule. */
+    readonly overLimit: boolean;
+    /** So damp that the cotton changes colour in months of storage. */
+    readonly colourAtRisk: boolean;
   };
   /** What the whole lot would read without noise. */
   readonly lotReading: InstrumentReading;
@@ -121,6 +131,7 @@ export function classBales(
   );
   const chances = callChances(lot, context.stripped);
   const quartilePerLength = quartileRatio(lot.fibre, lotReading.lengthIn);
+  const percent = moisturePercentWetBasis(lot);
   const classed = bales.map((bale, i): ClassedBale => {
     const { module, truth, own, recorded, random } = readings[i]!;
     const netLb = poundsFromKilograms(bale.netKg);
@@ -137,7 +148,7 @@ export function classBales(
     if (context.era === 'thirties') {
       const byEye = gradeByEye(truth, quartilePerLength, random);
       const { color, colorName, leaf, staple } = byEye;
-      const price = thirtiesPrice(netLb);
+      const price = thirtiesPrice({ netLb, moisturePercent: percent });
       return { ...shared, ...price, color, colorName, leaf, staple32nds: staple.thirtySeconds, extraneous: [], byEye };
     }
     const extraneous = callExtraneous(chances, random);
@@ -147,6 +158,7 @@ export function classBales(
       leaf: recorded,
       market: decisions.market,
       netLb,
+      moisturePercent: percent,
       extraneous,
     });
     return { ...shared, ...card, extraneous, byEye: null };
@@ -165,6 +177,7 @@ export function classBales(
       moisturePercentDryBasis: moisture,
       readyToTest: readyToTest(moisture),
     },
+    moisture: { percent, overLimit: overMoistureLimit(percent), colourAtRisk: colourAtRisk(percent) },
     lotReading,
   };
 }

@@ -1,5 +1,6 @@
 import type { CottonKind } from '../fibre.ts';
 import { type Colour, colourOf } from './colour.ts';
+import { type PaidWeight, paidWeight } from './damp.ts';
 import type { MicronaireClass, StrengthWord, UniformityWord } from './descriptor-facts.ts';
 import { micronaireClass, strengthWord, uniformityWord } from './descriptors.ts';
 import { bandPoints, type Difference, extraneousPoints, gradePoints } from './differences.ts';
@@ -24,6 +25,8 @@ export interface ClassCard {
   readonly leaf: number | { readonly trashAreaPercent: number };
   readonly market: MarketId;
   readonly netLb: number;
+  /** Moisture of the lint in the bale, percent wet basis; left out where it was not measured. */
+  readonly moisturePercent?: number;
   readonly extraneous?: readonly ExtraneousCall[];
 }
 
@@ -33,7 +36,7 @@ export interface PointsLine extends Difference {
 }
 
 /** A price: base, differences and what they come to. */
-export interface BalePrice {
+export interface BalePrice extends PaidWeight {
   readonly points: readonly PointsLine[];
   /** Sum of the points; 100 points are one cent a pound. */
   readonly premiumPoints: number;
@@ -68,9 +71,9 @@ export const centsPerLb = (baseCentsPerLb: number, points: number): number =>
   // Points are hundredths of a cent, so the price ends there too.
   Math.max(0, Math.round(baseCentsPerLb * 100 + points) / 100);
 
-/** Bale value, USD to the cent: net weight times base and differences. */
-export const baleValueUsd = (netLb: number, baseCentsPerLb: number, points: number): number =>
-  Math.round(netLb * centsPerLb(baseCentsPerLb, points)) / 100;
+/** Bale value, USD to the cent: weight paid times base and differences. */
+export const baleValueUsd = (paidLb: number, baseCentsPerLb: number, points: number): number =>
+  Math.round(paidLb * centsPerLb(baseCentsPerLb, points)) / 100;
 
 /** Prices an upland bale by a market's differences. */
 function marketPrice(
@@ -87,13 +90,15 @@ function marketPrice(
   ];
   const premiumPoints = points.reduce((sum, line) => sum + line.points, 0);
   const base = market.baseCentsPerLb.value;
+  const weight = paidWeight(card.netLb, card.moisturePercent ?? null, false);
   return {
+    ...weight,
     points,
     premiumPoints,
     baseCentsPerLb: base,
     priceCentsPerLb: centsPerLb(base, premiumPoints),
     heldAtZero: base * 100 + premiumPoints < 0,
-    valueUsd: baleValueUsd(card.netLb, base, premiumPoints),
+    valueUsd: baleValueUsd(weight.paidLb, base, premiumPoints),
     priceYear: market.year,
     basis: 'market',
     filled: [...new Set(points.flatMap(({ filled }) => filled))],
@@ -101,22 +106,26 @@ function marketPrice(
 }
 
 /** A price without differences: Pima's loan rate, or a season's average for every grade. */
-export const flatPrice = (
-  netLb: number,
+export function flatPrice(
+  bale: Pick<ClassCard, 'netLb' | 'moisturePercent'>,
   flatCentsPerLb: number,
   year: number,
   basis: BalePrice['basis'],
-): BalePrice => ({
-  points: [],
-  premiumPoints: 0,
-  baseCentsPerLb: flatCentsPerLb,
-  priceCentsPerLb: flatCentsPerLb,
-  heldAtZero: false,
-  valueUsd: baleValueUsd(netLb, flatCentsPerLb, 0),
-  priceYear: year,
-  basis,
-  filled: [],
-});
+): BalePrice {
+  const weight = paidWeight(bale.netLb, bale.moisturePercent ?? null, basis === 'loanRate');
+  return {
+    ...weight,
+    points: [],
+    premiumPoints: 0,
+    baseCentsPerLb: flatCentsPerLb,
+    priceCentsPerLb: flatCentsPerLb,
+    heldAtZero: false,
+    valueUsd: baleValueUsd(weight.paidLb, flatCentsPerLb, 0),
+    priceYear: year,
+    basis,
+    filled: [],
+  };
+}
 
 /**
  * Classes and prices one bale from its readings. Upland by the differences of a market; Pima at the published long-staple
@@ -129,7 +138,7 @@ export function classOne(card: ClassCard): Classed {
   const { pimaLoanCentsPerLb, pimaLoanYear } = presentMoney;
   const price =
     card.kind === 'pima'
-      ? flatPrice(card.netLb, pimaLoanCentsPerLb.value, pimaLoanYear.value, 'loanRate')
+      ? flatPrice(card, pimaLoanCentsPerLb.value, pimaLoanYear.value, 'loanRate')
       : marketPrice(card, { color: colour.color, leaf, staple32nds });
   return {
     ...colour,

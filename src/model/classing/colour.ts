@@ -4,14 +4,22 @@ import { colourGrades } from './colour-grade-facts.ts';
 
 const nameOf = new Map(colourGrades.rows.map(({ code, name }) => [code, name]));
 
+/** What stands for a grade below the last of its group: the first digit of the codes that are called so. */
+const belowGradeDigit = colourGrades.rows.find(({ symbol }) => symbol === 'BG')!.code[0]!;
+/** Whether a code is below grade. */
+export const isBelowGrade = (code: string): boolean => code.startsWith(belowGradeDigit);
+/** The code below grade of a colour group. */
+export const belowGradeCode = (groupDigit: number | string): string => `${belowGradeDigit}${groupDigit}`;
+
 /** First and last official grade of each colour group, read off the list of codes. */
 export function gradesOfGroup(groupDigit: number): { readonly first: number; readonly last: number } {
   const digits = colourGrades.rows
-    .filter(({ code }) => code.endsWith(String(groupDigit)) && !code.startsWith('8'))
+    .filter(({ code }) => code.endsWith(String(groupDigit)) && !isBelowGrade(code))
     .map(({ code }) => Number(code[0]));
   return { first: Math.min(...digits), last: Math.max(...digits) };
 }
-const ranges = [1, 2, 3, 4, 5].map(gradesOfGroup);
+const groupDigits = [...colourGroups.rows.map(({ group }) => group), colourGroups.rows.length + 1];
+const ranges = groupDigits.map(gradesOfGroup);
 
 /**
  * Upland colour code from our simplified chart: NOT the official one, whose cell edges are not published as numbers.
@@ -29,7 +37,7 @@ export function uplandColour(reflectanceRd: number, yellownessB: number): string
   const place = colourSteps.rows.findIndex((edge) => brightness >= edge);
   const { first, last } = ranges[digit - 1]!;
   const grade = place < 0 ? colourSteps.rows.length + 1 : place + 1;
-  return `${grade > last ? 8 : Math.max(first, grade)}${digit}`;
+  return grade > last ? belowGradeCode(digit) : `${Math.max(first, grade)}${digit}`;
 }
 
 /** Pima colour grade, 1 (best) to 6, by a chart of our own: sound Pima is creamier, and only loss of brightness or a deeper cream lowers it. */

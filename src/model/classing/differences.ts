@@ -1,4 +1,4 @@
-import { gradesOfGroup } from './colour.ts';
+import { gradesOfGroup, isBelowGrade } from './colour.ts';
 import type { ExtraneousCall } from './extraneous.ts';
 import { atPriceOf, type Band, type Fill, type Market, quotedAs } from './market.ts';
 import { eastTexas } from './market-east-texas-facts.ts';
@@ -90,7 +90,7 @@ const lowestOf = (colour: string): string => `${gradesOfGroup(Number(colour[1]))
  * @param staple staple code, thirty-seconds
  */
 export function gradePoints(market: Market, colour: string, leaf: number, staple: number): Difference {
-  if (colour.startsWith('8')) return shifted(gradePoints(market, lowestOf(colour), leaf, staple), 0, 'belowGrade');
+  if (isBelowGrade(colour)) return shifted(gradePoints(market, lowestOf(colour), leaf, staple), 0, 'belowGrade');
   if (leaf > worstQuotedLeaf) return shifted(gradePoints(market, colour, worstQuotedLeaf, staple), 0, 'belowGrade');
   const shortest = market.staples[0]!;
   const longest = market.staples.at(-1)!;

@@ -1,11 +1,10 @@
 import type { Mark } from '../fact.ts';
 import type { Era } from '../scenario.ts';
-import { POUNDS_PER_STATISTICAL_BALE, poundsFromKilograms } from '../units.ts';
+import { POUNDS_PER_SHORT_TON, POUNDS_PER_STATISTICAL_BALE, poundsFromKilograms } from '../units.ts';
+import type { PaidWeight } from './damp.ts';
 import { presentMoney, thirtiesMoney } from './money-facts.ts';
 import { priceOfCrop } from './prices.ts';
 
-/** Pounds in the short ton that seed is sold by, exact. */
-const POUNDS_PER_SHORT_TON = 2000;
 /** Pounds in the hundredweight that picking was paid by, exact. */
 const POUNDS_PER_HUNDREDWEIGHT = 100;
 
@@ -13,7 +12,11 @@ const POUNDS_PER_HUNDREDWEIGHT = 100;
 export interface Sale {
   readonly era: Era;
   /** The classed bales. */
-  readonly bales: readonly { readonly netLb: number; readonly valueUsd: number; readonly priceYear: number }[];
+  readonly bales: readonly (PaidWeight & {
+    readonly netLb: number;
+    readonly valueUsd: number;
+    readonly priceYear: number;
+  })[];
   /** Seed that left the gin, kg as weighed. */
   readonly seedKg: number;
   /** Months in the warehouse before the sale. */
@@ -37,6 +40,10 @@ export interface Payments {
   readonly netToFarmUsd: number;
   /** Seed against the ginning charge: by common practice the gin keeps the seed and settles the rest. */
   readonly seedAndGin: SeedSettlement;
+  /** Water that nobody paid for, lb: what the bales hold above the moisture the trade accepts. */
+  readonly waterDeductedLb: number;
+  /** Bales that the loan does not take until they have dried. */
+  readonly balesRefusedForLoan: number;
   /** Whether the lines come from different years, and which. */
   readonly mixedYears: boolean;
   readonly years: readonly number[];
@@ -149,6 +156,8 @@ export function settle(sale: Sale): Payments {
     lines,
     netToFarmUsd: lines.reduce((sum, line) => sum + line.usd, 0),
     seedAndGin,
+    waterDeductedLb: bales.reduce((sum, bale) => sum + bale.netLb - bale.paidLb, 0),
+    balesRefusedForLoan: bales.filter(({ waterRule }) => waterRule === 'refusedForLoan').length,
     mixedYears: years.length > 1,
     years,
   };

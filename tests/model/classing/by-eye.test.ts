@@ -25,5 +25,5 @@ test('trash darkens the instrument, not the eye', () => {
   expect(bale).toMatchObject({ color: '31', colorName: 'Middling', leaf: 3 });
 });
 test('500 lb at the 1937 average of 8.41 c is $42.05 (Walsh 1944)', () => {
-  expect(thirtiesPrice(500)).toMatchObject({ valueUsd: 42.05, priceYear: 1937, basis: 'seasonAverage' });
+  expect(thirtiesPrice({ netLb: 500 })).toMatchObject({ valueUsd: 42.05, priceYear: 1937, basis: 'seasonAverage' });
 });

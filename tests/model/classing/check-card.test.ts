@@ -17,12 +17,15 @@ const good: TypedCard = {
 
 test('a sound card passes', () => {
   expect(checkCard(good)).toEqual({ ok: true, value: good });
+  expect(checkCard({ ...good, moisturePercent: 7.5 }).ok).toBe(true);
 });
 test.each([
   ['lengthIn', { lengthIn: 28.4 }, '0.5 to 1.8'],
   ['micronaire', { micronaire: Number.NaN }, '2 to 7'],
   ['leaf', { leaf: 3.5 }, '1 to 8'],
   ['leaf', { kind: 'pima' as const, leaf: 8 }, '1 to 7'],
+  ['moisturePercent', { moisturePercent: 40 }, '0 to 25'],
+  ['netLb', { netLb: undefined as never }, '200 to 700'],
   ['market', { market: 'moon' as never }, 'southeast, sanJoaquin, eastTexas, westTexas'],
   ['kind', { kind: 'wool' as never }, 'upland, pima'],
 ])('a wrong %s is named with what is allowed', (field, change, allowed) => {

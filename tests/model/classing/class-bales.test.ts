@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { classBales, readLot } from '../../../src/model/classing/class-bales.ts';
+import { type ClassingOutcome, classBales, readLot } from '../../../src/model/classing/class-bales.ts';
+import { type Lot, totalKg } from '../../../src/model/lot.ts';
 import { kilogramsFromPounds } from '../../../src/model/units.ts';
 import { fibreOf, lintLot, present, pressedBales, southeast, trashLb } from './lots.ts';
 
@@ -52,6 +53,32 @@ describe('a present bale', () => {
     expect(firstModule.map(({ ownReading }) => ownReading)).toEqual(
       outcome.classed.slice(0, 4).map(({ reading }) => reading),
     );
+  });
+  test('water beyond 7.5 % is not paid for: the same lint pressed at 12 % sells for what it fetches at 7.5 % — Hughs et al. 2004', () => {
+    const pressedAt = (moisture: number) => {
+      const lintKg = lot.dryKg.lint;
+      const wet: Lot = { ...lot, waterKg: { ...lot.waterKg, lint: (lintKg * moisture) / (1 - moisture) } };
+      const netLb = (480 * totalKg(wet)) / totalKg(lot);
+      return classBales(wet, pressedBales(9, netLb), southeast, present(5));
+    };
+    const usd = (sold: ClassingOutcome) => sold.classed.reduce((sum, { valueUsd }) => sum + valueUsd, 0);
+    const [dry, limit, damp] = [0.05, 0.075, 0.12].map(pressedAt);
+    expect(limit!.moisture).toMatchObject({ overLimit: false, colourAtRisk: false });
+    expect(damp!.moisture).toMatchObject({ overLimit: true, colourAtRisk: true });
+    expect(damp!.moisture.percent).toBeCloseTo(12, 9);
+    expect(usd(dry!)).toBeLessThan(usd(limit!));
+    // The trash's own few pounds are counted with the lint, which takes a tenth of a percent more off.
+    expect(usd(damp!) / usd(limit!)).toBeGreaterThan(0.998);
+    expect(usd(damp!)).toBeLessThanOrEqual(usd(limit!));
+    for (const bale of damp!.classed) expect(bale.waterRule).toBe('waterDeducted');
+  });
+  test('a call of extraneous matter stands on the bale that pays for it', () => {
+    const many = classBales(lintLot(fibre, 200), pressedBales(200), southeast, { ...present(5), stripped: true });
+    for (const { extraneous, points } of many.classed) {
+      const line = points.find(({ item }) => item === 'extraneous')!;
+      expect(extraneous.length > 0).toBe(line.points < 0);
+    }
+    expect(many.classed.some(({ extraneous }) => extraneous.length > 0)).toBe(true);
   });
   test('another seed gives other readings', () => {
     const other = classBales(lot, pressedBales(9), southeast, present(6)).classed;

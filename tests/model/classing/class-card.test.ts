@@ -58,6 +58,16 @@ test('discounts beyond the base price leave a bale worth nothing, and say so', (
   expect(bale).toMatchObject({ priceCentsPerLb: 0, valueUsd: 0, heldAtZero: true });
   expect(classOne(card).heldAtZero).toBe(false);
 });
+test('a damp bale is paid on its weight at 7.5 %, upland and Pima alike, and the record says how — Hughs et al. 2004', () => {
+  const damp = { ...card, netLb: 500, moisturePercent: 8 };
+  const upland = classOne(damp);
+  expect(upland.waterRule).toBe('waterDeducted');
+  expect(upland.paidLb).toBeCloseTo((500 * 0.92) / 0.925, 9);
+  expect(upland.valueUsd).toBeCloseTo((upland.paidLb * upland.priceCentsPerLb) / 100, 2);
+  const pima = classOne({ ...damp, kind: 'pima' });
+  expect(pima).toMatchObject({ basis: 'loanRate', waterRule: 'refusedForLoan', paidLb: upland.paidLb });
+  expect(classOne({ ...card, moisturePercent: 7.5 })).toEqual(classOne(card));
+});
 test('Pima knows no market', () => {
   const [here, there] = (['southeast', 'westTexas'] as const).map((market) =>
     classOne({ ...card, kind: 'pima', market }),
@@ -67,5 +77,5 @@ test('Pima knows no market', () => {
 });
 test('value is to the cent', () => {
   expect(baleValueUsd(481.3, 82.35, 0)).toBe(396.35);
-  expect(flatPrice(100, 9.46, 1930, 'seasonAverage').valueUsd).toBe(9.46);
+  expect(flatPrice({ netLb: 100 }, 9.46, 1930, 'seasonAverage').valueUsd).toBe(9.46);
 });

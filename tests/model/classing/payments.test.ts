@@ -8,8 +8,8 @@ describe('a 1937 crop of two bales', () => {
   const paid = settle({
     era: 'thirties',
     bales: [
-      { netLb: 480, valueUsd: 40.37, priceYear: 1937 },
-      { netLb: 480, valueUsd: 40.37, priceYear: 1937 },
+      { netLb: 480, valueUsd: 40.37, priceYear: 1937, paidLb: 480, waterRule: 'none' },
+      { netLb: 480, valueUsd: 40.37, priceYear: 1937, paidLb: 480, waterRule: 'none' },
     ],
     seedKg: kilogramsFromPounds(1800),
     storageMonths: 0,
@@ -32,7 +32,7 @@ describe('a 1937 crop of two bales', () => {
 describe('a present crop', () => {
   const sale = {
     era: 'present',
-    bales: [{ netLb: 480, valueUsd: 400, priceYear: 2023 }],
+    bales: [{ netLb: 480, valueUsd: 400, priceYear: 2023, paidLb: 470, waterRule: 'refusedForLoan' }],
     seedKg: kilogramsFromPounds(672),
     storageMonths: 6,
     handPickedSeedCottonKg: null,
@@ -40,6 +40,9 @@ describe('a present crop', () => {
   test('says that its prices come from several years', () => {
     expect(settle(sale).mixedYears).toBe(true);
     expect(settle(sale).years).toEqual([1994, 2005, 2011, 2013, 2023]);
+  });
+  test('says how much water was taken off, and how many bales the loan refused', () => {
+    expect(settle(sale)).toMatchObject({ waterDeductedLb: 10, balesRefusedForLoan: 1 });
   });
   test('charges one class fee and six months of storage', () => {
     expect(usd(settle(sale), 'classing')).toBe(-2.2);
