@@ -17,6 +17,9 @@ const pagePackages = ['preact', 'xstate', 'valibot', 'd3-scale', 'd3-shape'];
 const assembling: Layer = {
   layers: [
     ...modelLayers,
+    'checks',
+    'doubt',
+    'workings',
     'statechart',
     'scene',
     'language',
@@ -40,6 +43,9 @@ const layers: Readonly<Record<string, Layer>> = {
   ),
   chain: { layers: ['core', 'chain', 'scenarios', ...links.map((link) => `link:${link}`)], packages: modelPackages },
   trace: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: modelPackages },
+  checks: { layers: [...modelLayers, 'checks'], packages: [] },
+  workings: { layers: [...modelLayers, 'workings'], packages: [] },
+  doubt: { layers: [...modelLayers, 'doubt'], packages: [] },
   statechart: { layers: [...modelLayers, 'statechart'], packages: ['xstate'] },
   style: { layers: ['style'], packages: [] },
   scene: { layers: [...modelLayers, 'scene', 'style'], packages: ['pixi.js', 'd3-shape', 'd3-scale'] },
@@ -49,7 +55,10 @@ const layers: Readonly<Record<string, Layer>> = {
   teach: assembling,
   kiosk: assembling,
   main: assembling,
-  cli: { layers: [...modelLayers, 'language', 'cli'], packages: ['node:', 'vite', 'd3-dsv', 'playwright-core'] },
+  cli: {
+    layers: [...modelLayers, 'checks', 'doubt', 'language', 'cli'],
+    packages: ['node:', 'vite', 'd3-dsv', 'playwright-core', 'psychrolib', 'simple-statistics'],
+  },
 };
 
 /** The layer of a path of the project; undefined for a path that belongs to none. */
