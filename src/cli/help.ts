@@ -1,13 +1,13 @@
 import { weaveIds } from '../model/cloth/weaves.ts';
 import { decisionTable } from '../model/decisions.ts';
 import { farms } from '../model/farms.ts';
-import { projectIds } from '../model/trace/projects.ts';
+import { projectIds } from '../model/trace/project-facts.ts';
 
 const season = `season: one season from planter to sewing table
   --scenario NAME|FILE       ${farms.map(({ id }) => id).join(', ')}; or a JSON file
   --weather FILE.csv         a daily record with DATE, TMAX, TMIN, PRCP
   --weather-units us|metric  F and in, or C and mm; told from the values when left out
-  --latitude DEG             of the weather; the scenario's when left out
+  --latitude DEG             of the weather; the file's LATITUDE column when left out, or the scenario's
   --year N                   which year of a file that holds several
   --seed N                   0 to 999999 (1)
   --units us|metric          for reading (us)

@@ -79,9 +79,10 @@ export function seasonReport(season: Season) {
             ...readFibre(fibre),
           })),
     bales:
-      bales?.map((bale) => ({
+      bales?.map((bale, index) => ({
         tag: bale.tag,
         mark: bale.mark,
+        remnant: pressing!.bales[index]!.remnant,
         netLb: bale.netLb,
         grossLb: bale.grossLb,
         color: bale.color,

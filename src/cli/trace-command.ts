@@ -1,4 +1,5 @@
-import { projectIds } from '../model/trace/projects.ts';
+import { ownClothLimits } from '../model/trace/facts.ts';
+import { projectIds } from '../model/trace/project-facts.ts';
 import { type Trace, traceProject } from '../model/trace/trace-project.ts';
 import { badInput, problemsError } from './input-error.ts';
 import type { Io } from './main.ts';
@@ -27,13 +28,14 @@ function requestOf(options: Options): Parameters<typeof traceProject>[0] {
     throw badInput('--project', 'nothing', `${projectIds.join(', ')}; or --yards, --width and --weight`);
   }
   return {
-    yards: readQuantity('yards', yards, yardUnits, { low: 0.125, high: 10_000, unit: 'yd' }),
-    widthInches: readQuantity('width', textOf(options, 'width') ?? '44', inchUnits, { low: 10, high: 130, unit: 'in' }),
-    ouncesPerSquareYard: readQuantity('weight', textOf(options, 'weight') ?? '4.3', clothWeightUnits, {
-      low: 0.5,
-      high: 40,
-      unit: 'oz/yd2',
-    }),
+    yards: readQuantity('yards', yards, yardUnits, ownClothLimits.yards),
+    widthInches: readQuantity('width', textOf(options, 'width') ?? '44', inchUnits, ownClothLimits.widthInches),
+    ouncesPerSquareYard: readQuantity(
+      'weight',
+      textOf(options, 'weight') ?? '4.3',
+      clothWeightUnits,
+      ownClothLimits.ouncesPerSquareYard,
+    ),
   };
 }
 

@@ -1,4 +1,4 @@
-import { pressFacts } from './facts.ts';
+import { pressFacts } from './press-facts.ts';
 
 /** Our gins are invented, so their code is one that no gin has. */
 const inventedGinCode = '00000';
@@ -8,9 +8,9 @@ const inventedGinCode = '00000';
  * @throws RangeError for a number that does not fit in seven digits
  */
 export function baleTag(number: number): string {
-  if (!Number.isInteger(number) || number < 0 || number >= pressFacts.tagNumbers.value)
+  if (!Number.isInteger(number) || number < 0 || number >= 10 ** pressFacts.tagDigits.value)
     throw new RangeError(`bale number ${number} does not fit in seven digits`);
-  return inventedGinCode + String(number).padStart(7, '0');
+  return inventedGinCode + String(number).padStart(pressFacts.tagDigits.value, '0');
 }
 
 /** The mark stencilled on a bale of the 1930s: the gin's letters and a running number. */

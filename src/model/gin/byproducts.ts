@@ -1,9 +1,9 @@
 import type { MassEntry, MassLedger } from '../ledger.ts';
 import { totalDryKg } from '../lot.ts';
 import { POUNDS_PER_STATISTICAL_BALE } from '../units.ts';
+import { pressFacts } from './press-facts.ts';
 
-/** The weight of bale most published waste and seed figures are quoted for, lb. */
-const poundsPerTradeBale = 500;
+const poundsPerTradeBale = pressFacts.tradeBaleLb.value;
 
 /** What the gin made of the seed cotton, per bale. */
 export interface GinSummary {

@@ -47,18 +47,13 @@ const combs: Record<SeedCottonMachine, boolean> = {
   extractorFeeder: true,
 };
 
-/** The order of the machines that the decisions ask for, after the module feeder. */
+/** The machines that the decisions ask for, after the module feeder: dry, shake, comb, and the same again. */
 function lineOf({ dryers, cylinderCleaners, stickMachines }: DecisionsOf<'cleaning'>): string[] {
-  const wanted = [
-    dryers >= 1 && 'dryer1',
-    cylinderCleaners >= 1 && 'cylinderCleaner1',
-    stickMachines >= 1 && 'stickMachine1',
-    dryers >= 2 && 'dryer2',
-    cylinderCleaners >= 2 && 'cylinderCleaner2',
-    stickMachines >= 2 && 'stickMachine2',
-    cylinderCleaners >= 3 && 'cylinderCleaner3',
-  ];
-  return wanted.filter((machine) => machine !== false);
+  const counts = { dryer: dryers, cylinderCleaner: cylinderCleaners, stickMachine: stickMachines };
+  const rounds = Array.from({ length: Math.max(...Object.values(counts)) }, (_, index) => index + 1);
+  return rounds.flatMap((round) =>
+    Object.entries(counts).flatMap(([machine, count]) => (count >= round ? [`${machine}${round}`] : [])),
+  );
 }
 
 /**

@@ -5,11 +5,12 @@ export const dryingFacts = {
   magnusScaleKPa: {
     value: 0.61094,
     unit: 'kPa',
+    range: [0.6107, 0.6113],
     source: 'Magnus form of vapour pressure over water (Alduchov & Eskridge 1996)',
     mark: 'memory',
   },
-  magnusSlope: { value: 17.625, unit: 'ratio', source: 'the same form', mark: 'memory' },
-  magnusOffsetC: { value: 243.04, unit: 'C', source: 'the same form', mark: 'memory' },
+  magnusSlope: { value: 17.625, unit: 'ratio', range: [17.2, 17.7], source: 'the same form', mark: 'memory' },
+  magnusOffsetC: { value: 243.04, unit: 'C', range: [235, 244], source: 'the same form', mark: 'memory' },
   dampestHumidity: {
     value: 0.99,
     unit: 'fraction',
@@ -94,6 +95,7 @@ export const dryingFacts = {
   hottestF: {
     value: 350,
     unit: 'F',
+    range: [325, 350],
     source: 'never above 350 F anywhere in a dryer (USDA Agriculture Handbook 503)',
     mark: 'memory',
   },
@@ -139,6 +141,7 @@ export const cleaningFacts = {
   moistureReferencePercent: {
     value: 6,
     unit: '% wet basis',
+    range: [5, 7],
     source: 'lint moisture at which the removal tables are quoted',
     mark: 'assumption',
   },
@@ -188,6 +191,43 @@ export const cleaningFacts = {
 } as const satisfies Record<string, Fact>;
 
 export const standFacts = {
+  fullPaceToPercent: {
+    value: 8,
+    unit: '% wet basis',
+    range: [7, 8],
+    source: 'gin at 6-8 % lint moisture (Hughs et al. 2004); 6-7 % (cottonguide.org; Valco)',
+    mark: 'published',
+  },
+  chokesAbovePercent: {
+    value: 12,
+    unit: '% wet basis',
+    range: [10, 14],
+    source: 'no limit at the stand is published; taken where seed cotton is too wet to store (Cotton Inc. 2021)',
+    mark: 'assumption',
+  },
+  paceAtChoke: {
+    value: 0.45,
+    unit: 'fraction',
+    range: [0.4, 0.7],
+    source: '42 bales an hour from dry modules, 19 from modules that rain had wetted (Texas A&M, deltafarmpress.com)',
+    mark: 'derived',
+    note: 'the moisture of those modules is not given; it is taken as the choking limit',
+  },
+  rakedOutPerPoint: {
+    value: 0.03,
+    unit: '1/point',
+    range: [0.01, 0.05],
+    source:
+      'wads raked out of a choked roll and thrown on the trash; wet modules turned out 26 % lint where dry ones gave 34 (Texas A&M, deltafarmpress.com), in kind',
+    mark: 'assumption',
+  },
+  mostRakedOut: {
+    value: 0.25,
+    unit: 'fraction',
+    range: [0.2, 0.5],
+    source: 'no crew goes on ginning what it loses more of; 26 over 34 is a loss of 0.24',
+    mark: 'assumption',
+  },
   sawNepsFactor: {
     value: 1.4,
     unit: 'ratio',
@@ -203,102 +243,6 @@ export const standFacts = {
     mark: 'assumption',
   },
 } as const satisfies Record<string, Fact>;
-
-/** The press and the bale. */
-export const pressFacts = {
-  dampestBalePercent: {
-    value: 7.5,
-    unit: '% wet basis',
-    source: 'bales at most 7.5 % (National Cotton Council policy, in Hughs et al. 2004)',
-    mark: 'published',
-  },
-  weightSpreadLb: {
-    value: 4,
-    unit: 'lb',
-    range: [3, 7],
-    source: 'gross weights such as 489, 495, 503 in one lot',
-    mark: 'common practice',
-  },
-  weightLimitLb: {
-    value: 8,
-    unit: 'lb',
-    range: [6, 15],
-    source: 'pressmen trip the press by eye and scale',
-    mark: 'common practice',
-  },
-  oddWeightShare: {
-    value: 0.05,
-    unit: 'fraction',
-    range: [0.03, 0.1],
-    source: 'a lot too small to share out evenly makes bales further from the wanted weight',
-    mark: 'assumption',
-  },
-  universalVolumeCubicFeet: {
-    value: 17,
-    unit: 'ft3',
-    source:
-      'Universal Density bale 17 ft3 (National Cotton Council bale description); an effective volume: the 33-in. box is 21 ft3',
-    mark: 'published',
-    note: "the page's 28 lb/ft3 and 472 kg/m3 differ by 5 %",
-  },
-  pressForceLb: {
-    value: 854021,
-    unit: 'lbf',
-    source: 'to about 40 lb/ft3, 500 lb at about 5 % (Anthony 1999, Beltwide 674)',
-    mark: 'published',
-  },
-  pressDensity: { value: 40, unit: 'lb/ft3', source: 'same', mark: 'published' },
-  pressNetLb: { value: 500, unit: 'lb', source: 'same', mark: 'published' },
-  pressMoisturePercent: { value: 5, unit: '% wet basis', source: 'same', mark: 'published' },
-  pressExponent: {
-    value: 3,
-    unit: 'ratio',
-    range: [2.5, 3.5],
-    source:
-      'log force is linear in log density (USDA Tech. Bull. 1546); its slope is not published there in a source at hand',
-    mark: 'assumption',
-  },
-  pressSoftening: {
-    value: 0.06,
-    unit: '1/point',
-    range: [0.02, 0.1],
-    source: 'damper lint presses easier (USDA Tech. Bull. 1546, in kind)',
-    mark: 'assumption',
-  },
-  insertForceLb: {
-    value: 685197,
-    unit: 'lbf',
-    source: 'with 1.5-in. raised inserts on the platen (Anthony 1999)',
-    mark: 'published',
-  },
-  tagNumbers: {
-    value: 10_000_000,
-    unit: 'numbers',
-    source: 'seven digits a gin; no number again within five years (Permanent Bale Identification, cotton.org)',
-    mark: 'published',
-  },
-  thirtiesTareLb: {
-    value: 22,
-    unit: 'lb',
-    range: [20, 24],
-    source: 'jute bagging and six steel ties on a 500-lb gross bale',
-    mark: 'memory',
-  },
-} as const satisfies Record<string, Fact>;
-
-/** Tare by wrap and strap: plastic (PET) straps, six or eight wires. */
-export const baleTareLb = {
-  wovenPlastic: { pet: 2, wire6: 4, wire8: 5 },
-  film: { pet: 3, wire6: 4, wire8: 5 },
-  lightCotton: { pet: 3, wire6: 4, wire8: 5 },
-  cottonBagging: { pet: 4, wire6: 6, wire8: 7 },
-  unit: 'lb',
-  source:
-    "National Cotton Council specifications 2023-24, section 3.1; the table's layout was damaged where it was read",
-  mark: 'published',
-} as const;
-export type BaleWrap = 'wovenPlastic' | 'film' | 'lightCotton' | 'cottonBagging';
-export type BaleStrap = 'pet' | 'wire6' | 'wire8';
 
 /** The oil mill: shares of the seed's weight. */
 export const oilMillFacts = {

@@ -4,9 +4,11 @@ import { type MassLedger, massEntry } from '../ledger.ts';
 import type { Lot } from '../lot.ts';
 import { cleanLint, type LintCleanerStage } from './lint-cleaner.ts';
 import { mostLintCleaners } from './lint-cleaner-limit.ts';
+import { lintCleanerStages } from './machine-facts.ts';
 import { type MachineStep, type Masses, removedTo } from './machine-step.ts';
 import { lintMoisturePercent, moistenLint } from './moisten.ts';
 import { ginAtStand } from './stand.ts';
+import { type StandRun, standRun } from './wet-stand.ts';
 
 export type GinningStage = 'stand' | `lintCleaner${LintCleanerStage}`;
 
@@ -20,9 +22,13 @@ export interface GinningOutcome {
   readonly fibreAfter: readonly { readonly after: GinningStage; readonly fibre: Fibre }[];
   /** Lint moisture in the stand, % wet basis. */
   readonly standMoisturePercent: number;
+  /** How the stand took lint of that moisture. */
+  readonly standRun: StandRun;
+  /** Lint cleaners wanted, and those that were in line: a gin sets no more of a kind than its kind allows. */
+  readonly lintCleaners: { readonly wanted: number; readonly inLine: number };
 }
 
-const stages = [1, 2, 3] as const satisfies readonly LintCleanerStage[];
+const stages = lintCleanerStages.map((_, index) => (index + 1) as LintCleanerStage);
 const accounts = ['seedHouse', 'ginTrash', 'lintCleanerWaste'] as const;
 
 /** Parts lint from seed: moisture put back before the stand if wanted, the stand, then the lint cleaners, as many as their kind allows. */
@@ -39,7 +45,8 @@ export function ginLot(lot: Lot, decisions: DecisionsOf<'ginning'>): GinningOutc
   const standMoisturePercent = lintMoisturePercent(now);
   run(ginAtStand(now, stand));
   fibreAfter.push({ after: 'stand', fibre: now.fibre });
-  for (const stage of stages.slice(0, Math.min(lintCleaners, mostLintCleaners(lintCleaner)))) {
+  const inLine = Math.min(lintCleaners, mostLintCleaners(lintCleaner));
+  for (const stage of stages.slice(0, inLine)) {
     run(cleanLint(now, lintCleaner, stage));
     fibreAfter.push({ after: `lintCleaner${stage}`, fibre: now.fibre });
   }
@@ -57,5 +64,7 @@ export function ginLot(lot: Lot, decisions: DecisionsOf<'ginning'>): GinningOutc
     seedHouse: removedTo(machines, 'seedHouse'),
     fibreAfter,
     standMoisturePercent,
+    standRun: standRun(standMoisturePercent),
+    lintCleaners: { wanted: lintCleaners, inLine },
   };
 }

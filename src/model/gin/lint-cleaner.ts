@@ -76,7 +76,7 @@ export function lintCleanedFibre(
   };
 }
 
-/** One lint cleaner as a step. The decisions allow three of any kind; trade practice is at most two behind a roller stand. */
+/** One lint cleaner as a step. How many of a kind stand in line is the gin's business. */
 export function cleanLint(lot: Lot, kind: LintCleanerKind, stage: LintCleanerStage): MachineStep {
   const moisture = lintMoisturePercent(lot);
   const { kept, removed } = splitLot(lot, lintCleanerRemoval(kind, stage, moisture));

@@ -104,7 +104,13 @@ export const lintCleanerStages = [
       source: 'first unit: about 20 lb a 500-lb bale, at least half of it fibre (Anthony 2000)',
       mark: 'derived',
     },
-    trashFactor: { value: 1, unit: 'ratio', source: 'the table is quoted for the first unit', mark: 'assumption' },
+    trashFactor: {
+      value: 1,
+      unit: 'ratio',
+      range: [1, 1],
+      source: 'by definition: the table is quoted for the first unit',
+      mark: 'assumption',
+    },
   },
   {
     lintLost: {
@@ -144,8 +150,9 @@ export const lintCleanerStages = [
 export interface LintCleanerFact {
   /** Lint lost; null where it follows the saw table by stage. */
   readonly lintLost: Fact | null;
-  /** Trash removal and brightening against a saw cleaner. */
+  /** The most of them that a gin sets in line. */
   readonly mostInLine: Fact;
+  /** Trash removal against a saw cleaner. */
   readonly cleaningFactor: Fact;
   readonly nepsFactor: Fact;
 }
@@ -154,11 +161,18 @@ export const lintCleanerKinds = {
     mostInLine: {
       value: 3,
       unit: 'count',
+      range: [2, 3],
       source: 'three saw-type units is the most a gin sets in line',
       mark: 'common practice',
     },
     lintLost: null,
-    cleaningFactor: { value: 1, unit: 'ratio', source: 'the table is quoted for saw cleaners', mark: 'assumption' },
+    cleaningFactor: {
+      value: 1,
+      unit: 'ratio',
+      range: [1, 1],
+      source: 'by definition: the table is quoted for saw cleaners',
+      mark: 'assumption',
+    },
     nepsFactor: {
       value: 1.43,
       unit: 'ratio',
@@ -171,6 +185,7 @@ export const lintCleanerKinds = {
     mostInLine: {
       value: 2,
       unit: 'count',
+      range: [1, 2],
       source: 'two roller-type units behind a roller stand',
       mark: 'common practice',
     },
@@ -197,7 +212,13 @@ export const lintCleanerKinds = {
     },
   },
   air: {
-    mostInLine: { value: 1, unit: 'count', source: 'one flow-through unit', mark: 'common practice' },
+    mostInLine: {
+      value: 1,
+      unit: 'count',
+      range: [1, 1],
+      source: 'one flow-through unit',
+      mark: 'common practice',
+    },
     lintLost: {
       value: 0.004,
       unit: 'fraction',

@@ -1,8 +1,9 @@
-import { poundsFromKilograms } from '../units.ts';
-import { pressFacts as facts } from './facts.ts';
+import { KG_PER_POUND, MEGA, METRES_PER_FOOT, NEWTONS_PER_KILOGRAM_FORCE, poundsFromKilograms } from '../units.ts';
+import { pressFacts as facts } from './press-facts.ts';
 
-/** Meganewtons in one pound-force: 0.453 592 37 kg x 9.806 65 m/s2, exact. */
-const mnPerPoundForce = (0.45359237 * 9.80665) / 1e6;
+/** Meganewtons in one pound-force. */
+const mnPerPoundForce = (KG_PER_POUND * NEWTONS_PER_KILOGRAM_FORCE) / MEGA;
+const cubicMetresPerCubicFoot = METRES_PER_FOOT * METRES_PER_FOOT * METRES_PER_FOOT;
 
 /** Pounds-force as meganewtons. */
 export const meganewtons = (poundsForce: number): number => poundsForce * mnPerPoundForce;
@@ -10,7 +11,7 @@ export const meganewtons = (poundsForce: number): number => poundsForce * mnPerP
 /** Packing of a bale pressed to the Universal Density volume. */
 export function universalDensity(netKg: number): { lbPerCubicFoot: number; kgPerCubicMetre: number } {
   const lbPerCubicFoot = poundsFromKilograms(netKg) / facts.universalVolumeCubicFeet.value;
-  return { lbPerCubicFoot, kgPerCubicMetre: lbPerCubicFoot * (0.45359237 / 0.3048 ** 3) };
+  return { lbPerCubicFoot, kgPerCubicMetre: lbPerCubicFoot * (KG_PER_POUND / cubicMetresPerCubicFoot) };
 }
 
 /**

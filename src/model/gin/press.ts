@@ -2,13 +2,14 @@ import type { DecisionsOf } from '../decisions.ts';
 import { type MassLedger, massEntry } from '../ledger.ts';
 import { type Lot, totalKg } from '../lot.ts';
 import type { Random } from '../random.ts';
+import { roundingFacts } from '../rounding-facts.ts';
 import type { Era } from '../scenario.ts';
 import { kilogramsFromPounds } from '../units.ts';
 import { baleMark, baleTag } from './bale-tag.ts';
 import { baleWeightsKg } from './bale-weights.ts';
-import { type BaleStrap, type BaleWrap, baleTareLb, pressFacts } from './facts.ts';
 import type { MachineStep } from './machine-step.ts';
 import { lintMoisturePercent, moistenLint } from './moisten.ts';
+import { type BaleStrap, type BaleWrap, baleTareLb, pressFacts } from './press-facts.ts';
 import { fullStrokeDensity, meganewtons, pressForceLb, universalDensity } from './press-force.ts';
 
 interface Bale {
@@ -21,6 +22,8 @@ interface Bale {
   readonly tag: string | null;
   /** Stencilled mark; null where there is a tag. */
   readonly mark: string | null;
+  /** Whether it is what was left over, lighter than half a bale: a gin holds such a remnant over for the next lot. */
+  readonly remnant: boolean;
 }
 
 type PressWarning = 'baleTooDamp' | 'oddWeight';
@@ -32,9 +35,9 @@ export interface PressingOutcome {
   readonly bales: readonly Bale[];
   /** Lint moisture in the bale, % wet basis. */
   readonly moisturePercent: number;
-  /** Universal Density packing of the mean bale; null in the 1930s, whose bales were flat. */
+  /** Universal Density packing of the mean whole bale; null in the 1930s, whose bales were flat. */
   readonly densityLbPerCubicFoot: number | null;
-  /** Force at full stroke for the mean bale, MN; null in the 1930s. */
+  /** Force at full stroke for the mean whole bale, MN; null in the 1930s. */
   readonly pressForceMN: number | null;
   readonly warnings: readonly PressWarning[];
 }
@@ -62,14 +65,19 @@ export function pressBales(lot: Lot, decisions: DecisionsOf<'pressing'>, era: Er
       grossKg: netKg + tare,
       tag: present ? baleTag(number) : null,
       mark: present ? null : baleMark(number),
+      remnant: netKg < wantedKg * pressFacts.remnantShare.value,
     };
   });
   const moisturePercent = lintMoisturePercent(pressed);
-  const meanKg = totalKg(pressed) / bales.length;
+  // The press packs to its mark; a light last bale says nothing about it.
+  const fullest = bales.filter(({ netKg }) => netKg >= wantedKg * (1 - pressFacts.oddWeightShare.value));
+  const typical = fullest.length > 0 ? fullest : bales;
+  const meanKg = typical.reduce((sum, { netKg }) => sum + netKg, 0) / typical.length;
   const warnings: PressWarning[] = [];
   // A hair of tolerance: lint brought to exactly the limit is not too damp.
-  if (moisturePercent > pressFacts.dampestBalePercent.value + 1e-9) warnings.push('baleTooDamp');
-  if (Math.abs(meanKg / wantedKg - 1) > pressFacts.oddWeightShare.value) warnings.push('oddWeight');
+  if (moisturePercent > pressFacts.dampestBalePercent.value * (1 + roundingFacts.hair.value))
+    warnings.push('baleTooDamp');
+  if (fullest.length < bales.length) warnings.push('oddWeight');
   return {
     lot: pressed,
     ledger: {

@@ -1,11 +1,12 @@
 import type { Fibre } from '../fibre.ts';
 import { breakByLength } from '../length/breakage.ts';
 import { machineBreakagePerMm, moistureFactor } from '../length/facts.ts';
-import { type Lot, type PartMasses, parts, splitLot } from '../lot.ts';
+import { addMasses, type Lot, type PartMasses, parts, splitLot } from '../lot.ts';
 import { standFacts } from './facts.ts';
 import { type StandKind, standSplit } from './machine-facts.ts';
 import type { MachineStep, Masses } from './machine-step.ts';
 import { lintMoisturePercent } from './moisten.ts';
+import { standRun } from './wet-stand.ts';
 
 /** The three streams behind a stand. */
 export interface StandStreams {
@@ -36,16 +37,19 @@ export function ginnedFibre(fibre: Fibre, kind: StandKind, moisturePercent: numb
   };
 }
 
-/** The stand as a step: lint goes on, seed to the seed house, the rest to the trash. */
+/** The stand as a step: lint goes on, seed to the seed house, the rest to the trash, with what had to be raked out of it. */
 export function ginAtStand(lot: Lot, kind: StandKind): MachineStep {
-  const { lint, seed, waste } = splitAtStand(lot, kind);
+  const { rakedOutFraction } = standRun(lintMoisturePercent(lot));
+  const allParts = Object.fromEntries(parts.map((part) => [part, rakedOutFraction])) as PartMasses;
+  const { kept, removed: rakedOut } = splitLot(lot, allParts);
+  const { lint, seed, waste } = splitAtStand(kept, kind);
   return {
     machine: kind === 'saw' ? 'sawStand' : 'rollerStand',
     in: { dryKg: lot.dryKg, waterKg: lot.waterKg },
     added: [],
     removed: [
       { account: 'seedHouse', masses: seed },
-      { account: 'ginTrash', masses: waste },
+      { account: 'ginTrash', masses: addMasses(waste, rakedOut) },
     ],
     out: lint,
     fibreBefore: lot.fibre,

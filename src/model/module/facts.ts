@@ -144,7 +144,7 @@ export const coverFacts = {
 } as const satisfies Record<ModuleCover, CoverFacts>;
 
 export const storageFacts = {
-  waterKgPerCubicMetre: { value: 998.2, unit: 'kg/m3', source: 'water at 20 C', mark: 'memory' },
+  waterKgPerCubicMetre: { value: 998.2, unit: 'kg/m3', range: [997, 1000], source: 'water at 20 C', mark: 'memory' },
   wettestPercent: {
     value: 25,
     unit: '% wet basis',

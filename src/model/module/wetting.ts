@@ -8,10 +8,11 @@ import {
   waterForMoisture,
   waterGroups,
 } from '../lot.ts';
+import { INCHES_PER_FOOT, METRES_PER_FOOT } from '../units.ts';
 import { coverFacts, type ModuleCover, type ModuleKind, moduleFacts, storageFacts } from './facts.ts';
 
 /** Cubic metres of water that an inch of rain puts on a square foot, exact. */
-const cubicMetresPerInchSquareFoot = 0.0254 * 0.3048 ** 2;
+const cubicMetresPerInchSquareFoot = METRES_PER_FOOT ** 2 * (METRES_PER_FOOT / INCHES_PER_FOOT);
 
 /** Rain that stays in the cotton of one module, kg. */
 export const rainTakenUpKg = (rainInches: number, kind: ModuleKind, cover: ModuleCover): number =>

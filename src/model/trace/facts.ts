@@ -156,5 +156,30 @@ export const projectFacts = {
     source: 'binding of a bed quilt',
     mark: 'common practice',
   },
-  roundYards: { value: 0.25, unit: 'yd', source: 'cloth is bought in quarter yards', mark: 'common practice' },
+  roundYards: {
+    value: 0.25,
+    unit: 'yd',
+    range: [0.125, 0.25],
+    source: 'cloth is bought in quarter yards, in some shops in eighths',
+    mark: 'common practice',
+  },
 } as const satisfies Facts;
+
+/** Limits of cloth of one's own. */
+export const ownClothLimits = {
+  yards: { low: 0.125, high: 10_000, unit: 'yd', source: 'an eighth of a yard to a mill order', mark: 'assumption' },
+  widthInches: {
+    low: 10,
+    high: 130,
+    unit: 'in',
+    source: 'narrow goods to the widest quilt backing',
+    mark: 'assumption',
+  },
+  ouncesPerSquareYard: {
+    low: 0.5,
+    high: 40,
+    unit: 'oz/yd2',
+    source: 'lawn to heavy duck, and beyond both',
+    mark: 'assumption',
+  },
+} as const;

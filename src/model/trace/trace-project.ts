@@ -1,7 +1,17 @@
 import type { Checked, Problem } from '../problem.ts';
-import { KG_PER_POUND, SQUARE_METRES_PER_ACRE } from '../units.ts';
-import { chainFacts, projectFacts } from './facts.ts';
-import { type Project, type ProjectId, projectIds, projects } from './projects.ts';
+import {
+  INCHES_PER_FOOT,
+  INCHES_PER_YARD,
+  KG_PER_POUND,
+  KILO,
+  MINUTES_PER_HOUR,
+  OUNCES_PER_POUND,
+  SQUARE_FEET_PER_ACRE,
+  SQUARE_METRES_PER_ACRE,
+  TERA,
+} from '../units.ts';
+import { chainFacts, ownClothLimits, projectFacts } from './facts.ts';
+import { type Project, type ProjectId, projectIds, projects } from './project-facts.ts';
 import { backingYards, squareYards } from './yardage.ts';
 
 /** A named project, or cloth of one's own. */
@@ -40,13 +50,6 @@ export interface Trace {
   readonly backingYards: number | null;
 }
 
-/** Limits of cloth of one's own. */
-const ownLimits = {
-  yards: { low: 0.125, high: 10000, unit: 'yd' },
-  widthInches: { low: 10, high: 130, unit: 'in' },
-  ouncesPerSquareYard: { low: 0.5, high: 40, unit: 'oz/yd2' },
-} as const;
-
 interface Need {
   readonly clothSquareYards: number;
   readonly clothOunces: number;
@@ -54,13 +57,8 @@ interface Need {
   readonly backingYards: number | null;
 }
 
-const ouncesPerPound = 16;
-const inchesPerFoot = 12;
-const inchesPerYard = 36;
-const squareFeetPerAcre = 43560;
-const minutesPerHour = 60;
-/** Lint in a kilogram, in mtex x mm: a fibre of 1 mtex and 1 mm weighs 1e-12 kg. */
-const millitexMillimetresPerKg = 1e12;
+/** Lint in a kilogram, in mtex x mm: a fibre of 1 mtex and 1 mm weighs a nanogram. */
+const millitexMillimetresPerKg = TERA;
 
 function needOf(project: Project): Need {
   if (project.kind === 'cloth') {
@@ -75,7 +73,7 @@ function needOf(project: Project): Need {
   const clothSquareYards =
     squareYards(width, length) * piecingFactor.value +
     squareYards(backWidth, backLength) +
-    squareYards(usableWidthInches.value, bindingYards.value * inchesPerYard);
+    squareYards(usableWidthInches.value, bindingYards.value * INCHES_PER_YARD);
   return {
     clothSquareYards,
     clothOunces: clothSquareYards * quiltingOunces.value,
@@ -85,14 +83,14 @@ function needOf(project: Project): Need {
 }
 
 function checkOwn(own: Exclude<TraceRequest, { project: string }>): Checked<Need> {
-  const problems = (Object.keys(ownLimits) as (keyof typeof ownLimits)[]).flatMap((field): Problem[] => {
-    const { low, high, unit } = ownLimits[field];
+  const problems = (Object.keys(ownClothLimits) as (keyof typeof ownClothLimits)[]).flatMap((field): Problem[] => {
+    const { low, high, unit } = ownClothLimits[field];
     const value = own[field];
     if (value >= low && value <= high) return [];
     return [{ field, value: String(value), rule: { kind: 'range', low, high, step: null, unit } }];
   });
   if (problems.length > 0) return { ok: false, problems };
-  const area = squareYards(own.widthInches, own.yards * inchesPerYard);
+  const area = squareYards(own.widthInches, own.yards * INCHES_PER_YARD);
   const clothOunces = area * own.ouncesPerSquareYard;
   return { ok: true, value: { clothSquareYards: area, clothOunces, battingOunces: 0, backingYards: null } };
 }
@@ -118,13 +116,13 @@ export function traceProject(request: TraceRequest, averages: Partial<ChainAvera
 
 function traceNeed(project: ProjectId | null, need: Need, averages: Partial<ChainAverages>): Trace {
   const of = (name: keyof ChainAverages): number => averages[name] ?? chainFacts[name].value;
-  const kilograms = (ounces: number) => (ounces / ouncesPerPound) * KG_PER_POUND;
+  const kilograms = (ounces: number) => (ounces / OUNCES_PER_POUND) * KG_PER_POUND;
   const clothKg = kilograms(need.clothOunces);
   const battingKg = kilograms(need.battingOunces);
   const yarnKg = clothKg / of('finishingYield') / of('weavingYield');
   const lintKg = yarnKg / of('yarnRealisation') + battingKg / of('battingYield');
   const seedCottonKg = lintKg / of('ginTurnout');
-  const bolls = (seedCottonKg * 1000) / of('bollGrams');
+  const bolls = (seedCottonKg * KILO) / of('bollGrams');
   const plants = bolls / of('bollsPerPlant');
   const acres = plants / of('plantsPerAcre');
   const seedKg = lintKg * of('seedPerLint');
@@ -139,12 +137,12 @@ function traceNeed(project: ProjectId | null, need: Need, averages: Partial<Chai
     bolls,
     plants,
     squareMetres: acres * SQUARE_METRES_PER_ACRE,
-    rowFeet: (acres * squareFeetPerAcre * inchesPerFoot) / of('rowInches'),
+    rowFeet: (acres * SQUARE_FEET_PER_ACRE * INCHES_PER_FOOT) / of('rowInches'),
     seedKg,
     oilKg: seedKg * of('oilPerSeed'),
     mealKg: seedKg * of('mealPerSeed'),
     handPickingDays: seedCottonKg / KG_PER_POUND / of('handPickPoundsPerDay'),
-    machinePickingMinutes: (acres / of('machineAcresPerHour')) * minutesPerHour,
+    machinePickingMinutes: (acres / of('machineAcresPerHour')) * MINUTES_PER_HOUR,
     fibres: (lintKg * millitexMillimetresPerKg) / (of('fibreMtex') * of('fibreLengthMm')),
     backingYards: need.backingYards,
   };

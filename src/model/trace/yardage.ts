@@ -1,7 +1,9 @@
+import { roundingFacts } from '../rounding-facts.ts';
+import { INCHES_PER_YARD } from '../units.ts';
 import { projectFacts } from './facts.ts';
 
-const inchesPerYard = 36;
-const squareInchesPerSquareYard = 1296;
+const squareInchesPerSquareYard = INCHES_PER_YARD ** 2;
+const hair = roundingFacts.hair.value;
 
 /** Square yards in a rectangle given in inches. */
 export const squareYards = (widthInches: number, lengthInches: number): number =>
@@ -11,7 +13,7 @@ export const squareYards = (widthInches: number, lengthInches: number): number =
 export function roundUpYards(yards: number): number {
   const quarter = projectFacts.roundYards.value;
   // The guard keeps a length that is whole quarters on paper from gaining one to rounding.
-  return Math.ceil(yards / quarter - 1e-9) * quarter;
+  return Math.ceil(yards / quarter - hair) * quarter;
 }
 
 /** Yards of one width that cover the same area in another. Layout can change this by about a tenth. */
@@ -24,6 +26,6 @@ export const yardsAtWidth = (yards: number, fromInches: number, toInches: number
  */
 export function backingYards(widthInches: number, lengthInches: number): number {
   const usable = projectFacts.usableWidthInches.value;
-  const strips = (across: number, along: number) => (Math.ceil(across / usable - 1e-9) * along) / inchesPerYard;
+  const strips = (across: number, along: number) => (Math.ceil(across / usable - hair) * along) / INCHES_PER_YARD;
   return roundUpYards(Math.min(strips(widthInches, lengthInches), strips(lengthInches, widthInches)));
 }

@@ -19,6 +19,22 @@ describe('bale weights', () => {
     expect(weights(12_250)).toHaveLength(26);
     expect(weights(60)).toEqual([expect.closeTo(60, 9)]);
   });
+  test('a lot that cannot be shared out evenly makes whole bales and a light last one, never a bale of 652 lb', () => {
+    for (const [total, whole, left] of [
+      [652, 1, 172],
+      [1100, 2, 140],
+      [501, 1, null],
+      [21, 0, 21],
+      [820, 1, 340],
+    ] as const) {
+      const all = weights(total);
+      const full = left === null ? all : all.slice(0, -1);
+      expect(full, String(total)).toHaveLength(whole);
+      for (const lb of full) expect(Math.abs(lb - 480)).toBeLessThan(0.05 * 480 + 8);
+      if (left !== null) expect(all.at(-1)).toBeCloseTo(left, 6);
+      expect(all.reduce((sum, lb) => sum + lb, 0)).toBeCloseTo(total, 6);
+    }
+  });
   test('lie within some pounds of the wanted weight and are not all alike', () => {
     const many = weights(480 * 500);
     expect(Math.max(...many)).toBeLessThan(490);

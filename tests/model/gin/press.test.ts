@@ -51,6 +51,19 @@ describe('moisture at the slide', () => {
   });
 });
 
-test('a lot too small for even bales says so', () => {
-  expect(press(5, 5, 'present', 150).warnings).toEqual(['oddWeight']);
+describe('a lot too small for even bales', () => {
+  test('says so', () => {
+    expect(press(5, 5, 'present', 150).warnings).toEqual(['oddWeight']);
+  });
+  test('presses no bale tighter than the others: its last bale is light, and a remnant under half weight', () => {
+    const { bales, densityLbPerCubicFoot, warnings } = press(5, 5, 'present', 300);
+    expect(bales.map(({ remnant }) => remnant)).toEqual([false, true]);
+    expect(poundsFromKilograms(bales[0]!.netKg)).toBeCloseTo(480, 6);
+    expect(poundsFromKilograms(bales[1]!.netKg)).toBeLessThan(240);
+    expect(densityLbPerCubicFoot).toBeCloseTo(480 / 17, 6);
+    expect(warnings).toEqual(['oddWeight']);
+  });
+  test('a light bale of more than half weight is no remnant', () => {
+    expect(press(5, 5, 'present', 150).bales.map(({ remnant }) => remnant)).toEqual([false]);
+  });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { problemLine } from '../../../src/model/problem.ts';
-import { projectIds } from '../../../src/model/trace/projects.ts';
+import { projectIds } from '../../../src/model/trace/project-facts.ts';
 import { type ChainAverages, type TraceRequest, traceProject } from '../../../src/model/trace/trace-project.ts';
 
 const trace = (request: TraceRequest, averages?: Partial<ChainAverages>) => {

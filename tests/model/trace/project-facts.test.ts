@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { projectIds, projects } from '../../../src/model/trace/projects.ts';
+import { projectIds, projects } from '../../../src/model/trace/project-facts.ts';
 
 test.each(projectIds)('%s says where its size comes from', (id) => {
   expect(projects[id].source).not.toBe('');

@@ -14,13 +14,18 @@ interface ClothNeed {
   readonly ouncesPerSquareYard: number;
 }
 /** A sewing project, where its size comes from, and how far that can be trusted. No size is a standard. */
-export type Project = (QuiltSize | ClothNeed) & { readonly source: string; readonly mark: Mark };
+export type Project = (QuiltSize | ClothNeed) & {
+  readonly unit: string;
+  readonly source: string;
+  readonly mark: Mark;
+};
 
 const beds = 'bed and quilt sizes, honeybegood.com; other lists differ by up to 20 in';
 const quilt = (top: QuiltSize['top'], batting: QuiltSize['batting']): Project => ({
   kind: 'quilt',
   top,
   batting,
+  unit: 'in',
   source: beds,
   mark: 'published',
 });
@@ -28,6 +33,7 @@ const cloth = (squareYards: number, ouncesPerSquareYard: number, source: string,
   kind: 'cloth',
   squareYards,
   ouncesPerSquareYard,
+  unit: 'yd2 and oz/yd2',
   source,
   mark,
 });
