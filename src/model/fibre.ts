@@ -1,3 +1,4 @@
+import { micronaireFacts } from './fibre-facts.ts';
 import { readBeard } from './length/beard.ts';
 import type { LengthDistribution } from './length/length-distribution.ts';
 import { shortFibrePercent } from './length/statistics.ts';
@@ -32,7 +33,10 @@ export interface Fibre {
  */
 export function micronaireOf(linearDensityMtex: number, maturityRatio: number): number {
   const product = linearDensityMtex * maturityRatio;
-  return (-18.16 + Math.sqrt(Math.max(0, 18.16 ** 2 - 4 * 3.86 * (13 - product)))) / (2 * 3.86);
+  const square = micronaireFacts.square.value;
+  const halfSlope = micronaireFacts.slope.value / 2;
+  const root = Math.sqrt(Math.max(0, halfSlope ** 2 - square * (micronaireFacts.constant.value - product)));
+  return (root - halfSlope) / square;
 }
 
 /** Fibre readings as an instrument without noise would give them. */

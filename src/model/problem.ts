@@ -1,3 +1,5 @@
+import { problemFacts } from './problem-facts.ts';
+
 /** What is allowed where a value was not: the words are made in the reader's language, from this. */
 export type Rule =
   | {
@@ -24,11 +26,11 @@ export type Checked<T> =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Longest piece of an input that is repeated in a message. */
-const longestPiece = 80;
+const longestPiece = problemFacts.longestPiece.value;
 
 /** A piece of someone's input made fit for one line: no control characters, not endless. */
 export function onOneLine(text: string): string {
-  const flat = [...text.slice(0, 4 * longestPiece)]
+  const flat = [...text.slice(0, 2 * longestPiece)]
     .map((sign) => (sign < ' ' || sign === '\u007f' ? ' ' : sign))
     .join('');
   return flat.length > longestPiece ? `${flat.slice(0, longestPiece - 1)}…` : flat;

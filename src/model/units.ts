@@ -10,12 +10,17 @@ export const KG_PER_POUND = 0.45359237;
 export const MM_PER_INCH = 25.4;
 /** Square metres in one acre (international), exact. */
 export const SQUARE_METRES_PER_ACRE = 4046.8564224;
+/** Grams in one ounce (avoirdupois), exact. */
+export const GRAMS_PER_OUNCE = 28.349523125;
 /** Grams per square metre in one ounce per square yard, exact to rounding. */
-export const GSM_PER_OUNCE_PER_SQUARE_YARD = 28.349523125 / 0.83612736;
+export const GSM_PER_OUNCE_PER_SQUARE_YARD = GRAMS_PER_OUNCE / 0.83612736;
+/** Yards in one hank of cotton yarn, and grams of 9000 m in one tex: the bases of the English count and of denier. */
+export const YARDS_PER_HANK = 840;
+export const DENIER_PER_TEX = 9;
 /** Net pounds in one statistical bale, by definition of USDA statistics. */
 export const POUNDS_PER_STATISTICAL_BALE = 480;
 /** tex x Ne: a hank is 840 yd and Ne counts hanks in a pound, so 453.59237 g / (840 x 0.9144 m) x 1000. */
-export const TEX_TIMES_NE = 453592.37 / (840 * 0.9144);
+export const TEX_TIMES_NE = 453592.37 / (YARDS_PER_HANK * 0.9144);
 
 /** Steps of the decimal prefixes: grams in a kilogram, meters in a kilometer, milligrams in a gram. */
 export const KILO = 1000;
@@ -26,6 +31,9 @@ export const INCHES_PER_FOOT = 12;
 export const INCHES_PER_YARD = 36;
 export const OUNCES_PER_POUND = 16;
 export const POUNDS_PER_SHORT_TON = 2000;
+/** Divisions of an inch rule that staple is called in, exact. */
+export const THIRTY_SECONDS_PER_INCH = 32;
+export const SIXTEENTHS_PER_INCH = 16;
 export const METRES_PER_FOOT = 0.3048;
 /** A furlong by a chain: 660 ft x 66 ft. */
 export const SQUARE_FEET_PER_ACRE = 43560;

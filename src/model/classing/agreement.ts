@@ -1,10 +1,11 @@
 import { oneTestSd, tolerance } from './facts.ts';
+import { errorFunctionSeries, normalCurve } from './normal-curve-facts.ts';
 
 /** Area under the normal curve between -z and z, percent (Abramowitz and Stegun 7.1.26, error below 2e-5 percent). */
 function centralNormalPercent(z: number): number {
   const x = z / Math.SQRT2;
-  const t = 1 / (1 + 0.3275911 * x);
-  const series = t * (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429))));
+  const t = 1 / (1 + normalCurve.seriesScale.value * x);
+  const series = errorFunctionSeries.rows.reduceRight((sum, coefficient) => t * (coefficient + sum), 0);
   return 100 * (1 - series * Math.exp(-x * x));
 }
 

@@ -4,7 +4,7 @@ import { type MassLedger, massEntry } from '../ledger.ts';
 import { upperQuartileMm } from '../length/statistics.ts';
 import { type Lot, type PartMasses, parts, splitLot, totalKg } from '../lot.ts';
 import type { Era } from '../scenario.ts';
-import { inchesFromMillimetres, kilogramsFromPounds, poundsFromKilograms } from '../units.ts';
+import { inchesFromMillimetres, kilogramsFromPounds, OUNCES_PER_POUND, poundsFromKilograms } from '../units.ts';
 import { readBales } from './bale-readings.ts';
 import { type EyeGrade, gradeByEye, thirtiesPrice } from './by-eye.ts';
 import { type BalePrice, classOne } from './class-card.ts';
@@ -94,11 +94,9 @@ export function readLot(lot: Lot): InstrumentReading {
   };
 }
 
-const ouncesPerPound = 16;
-
 /** Takes a sample of each bale, both sides together, water in proportion. */
 function takeSamples(lot: Lot, baleCount: number) {
-  const wantedKg = kilogramsFromPounds((baleCount * office.sampleOunces.value) / ouncesPerPound);
+  const wantedKg = kilogramsFromPounds((baleCount * office.sampleOunces.value) / OUNCES_PER_POUND);
   const all = totalKg(lot);
   const share = all > 0 ? Math.min(1, wantedKg / all) : 0;
   const fractions = {} as Record<keyof PartMasses, number>;

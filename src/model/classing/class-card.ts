@@ -67,7 +67,7 @@ export interface Classed extends Colour, BalePrice {
 }
 
 /** Price of base and differences, cents a pound: nobody pays to be rid of a bale, so it ends at zero. */
-export const centsPerLb = (baseCentsPerLb: number, points: number): number =>
+const centsPerLb = (baseCentsPerLb: number, points: number): number =>
   // Points are hundredths of a cent, so the price ends there too.
   Math.max(0, Math.round(baseCentsPerLb * 100 + points) / 100);
 

@@ -6,9 +6,9 @@ const ours =
 /** How the edges lean: brighter cotton may be a little yellower and stay white, and yellowness counts a little as brightness. */
 export const chartLean = {
   perRd: { value: 0.05, unit: '+b per Rd', range: [0, 0.1], source: ours, mark: 'assumption' },
-  fromRd: { value: 72, unit: 'Rd', source: ours, mark: 'assumption' },
+  fromRd: { value: 72, unit: 'Rd', range: [70, 74], source: ours, mark: 'assumption' },
   yellownessWeight: { value: 0.8, unit: 'Rd per +b', range: [0.4, 1.2], source: ours, mark: 'assumption' },
-  yellownessFrom: { value: 8, unit: '+b', source: ours, mark: 'assumption' },
+  yellownessFrom: { value: 8, unit: '+b', range: [7, 9], source: ours, mark: 'assumption' },
 } as const satisfies Facts;
 
 /** Colour groups by yellowness: white, light spotted, spotted, tinged; above the last edge yellow stained. */

@@ -1,5 +1,6 @@
 import { gradesOfGroup, isBelowGrade } from './colour.ts';
 import type { ExtraneousCall } from './extraneous.ts';
+import { gapFacts, neighbourColours } from './gap-facts.ts';
 import { atPriceOf, type Band, type Fill, type Market, quotedAs } from './market.ts';
 import { eastTexas } from './market-east-texas-facts.ts';
 import { westTexas } from './market-west-texas-facts.ts';
@@ -9,6 +10,9 @@ export interface Difference {
   readonly points: number;
   readonly filled: readonly Fill[];
 }
+
+const [lastReadOf54, baseStaple] = [gapFacts.lastReadOf54.value, gapFacts.baseStaple.value];
+const [worstQuotedLeaf, shortestShared] = [gapFacts.worstQuotedLeaf.value, gapFacts.shortestShared.value];
 
 const quotation = (points: number): Difference => ({ points, filled: [] });
 const shifted = (by: Difference, points: number, why: Fill): Difference => ({
@@ -28,20 +32,18 @@ export function quotedPoints(market: Market, colour: string, leaf: number, stapl
 const quotes = (market: Market, colour: string): boolean =>
   market.grades.rows.some(({ colours }) => colours.includes(colour));
 
-/** Colours not in the West Texas fit, and the one beside it that stands in: 23 and 33 are equal there, so 13 and 24 follow suit. */
-const standsIn: Readonly<Record<string, string>> = { '13': '23', '24': '34', '25': '54', '35': '54' };
+const standsIn = new Map(neighbourColours.rows.map(({ colour, standsIn: neighbour }) => [colour, neighbour]));
 
 /** The West Texas surface with its few holes filled. */
 function westTexasPoints(colour: string, staple: number): Difference {
   const own = quotedPoints(westTexas, colour, 1, staple);
   if (own !== null) return quotation(own);
-  const other = standsIn[colour];
+  const other = standsIn.get(colour);
   if (other !== undefined) return shifted(westTexasPoints(other, staple), 0, 'colourStep');
   // Tinged 54 was read only up to staple 32: from there it keeps its distance to 44.
   const above = quotedPoints(westTexas, '44', 1, staple)! - quotedPoints(westTexas, '44', 1, lastReadOf54)!;
   return shifted(westTexasPoints('54', lastReadOf54), above, 'colourStep');
 }
-const lastReadOf54 = 32;
 
 /** Every colour a market quotes. */
 const coloursOf = (market: Market): string[] => market.grades.rows.flatMap(({ colours }) => colours);
@@ -54,7 +56,6 @@ function nearestQuoted(market: Market, colour: string): string {
     Math.abs(at(code) - wanted) < Math.abs(at(best) - wanted) ? code : best,
   );
 }
-const baseStaple = 34;
 /** Colours whose leaf steps stand in, in order. */
 const leafReferences = ['22', '31', '41'];
 
@@ -107,8 +108,6 @@ export function gradePoints(market: Market, colour: string, leaf: number, staple
   const filled = shifted(at, atPriceOf(market.baseCentsPerLb, eastTexas.baseCentsPerLb, step), 'shortStaple');
   return staple < shortestShared ? shifted(filled, 0, 'heldShortest') : filled;
 }
-const worstQuotedLeaf = 7;
-const shortestShared = 26;
 
 /** Points of a reading on a scale of bands. The reading is rounded to tenths, as it is recorded. */
 export function bandPoints(table: { readonly rows: readonly Band[] }, reading: number): Difference {

@@ -147,7 +147,7 @@ export const spread = {
 
 /** Dry mass of each kind of trash as a cover for the camera, against leaf. Fine dust covers like leaf; lumps cover less than their mass. */
 export const trashCover = {
-  leaf: { value: 1, unit: 'ratio', source: 'the measure of the others', mark: 'assumption' },
+  leaf: { value: 1, unit: 'ratio', source: 'the measure of the others: one by definition', mark: 'derived' },
   dirt: { value: 1, unit: 'ratio', range: [0.5, 2], source: 'pepper trash covers like leaf', mark: 'assumption' },
   burs: { value: 0.6, unit: 'ratio', range: [0.3, 1], source: 'thicker pieces', mark: 'assumption' },
   sticks: {
@@ -301,20 +301,38 @@ export const office = {
     source: 'half a thirty-second of staple on the 7 CFR 28.303 scale of .041 in a step',
     mark: 'assumption',
   },
-  sfiConstant: { value: 122.56, unit: '%', source: 'short fibre index formula, USDA', mark: 'memory' },
-  sfiPerInch: { value: -12.87, unit: '%/in', source: 'short fibre index formula, USDA', mark: 'memory' },
-  sfiPerUniformity: { value: -1.22, unit: '%/point', source: 'short fibre index formula, USDA', mark: 'memory' },
+  sfiConstant: {
+    value: 122.56,
+    unit: '%',
+    range: [121, 124],
+    source: 'short fibre index formula, USDA',
+    mark: 'memory',
+  },
+  sfiPerInch: {
+    value: -12.87,
+    unit: '%/in',
+    range: [-13.5, -12],
+    source: 'short fibre index formula, USDA',
+    mark: 'memory',
+  },
+  sfiPerUniformity: {
+    value: -1.22,
+    unit: '%/point',
+    range: [-1.3, -1.1],
+    source: 'short fibre index formula, USDA',
+    mark: 'memory',
+  },
 } as const satisfies Facts;
 
 const consistency =
   'spinning consistency formula as quoted in a mill handout; signs partly lost in that print, taken from memory';
 /** The spinning consistency index, term by term. */
 export const consistencyTerms = {
-  constant: { value: -414.67, unit: '1', source: consistency, mark: 'memory' },
-  strength: { value: 2.9, unit: 'tex/g', source: consistency, mark: 'memory' },
-  micronaire: { value: -9.32, unit: '1/micronaire', source: consistency, mark: 'memory' },
-  length: { value: 49.17, unit: '1/in', source: consistency, mark: 'memory' },
-  uniformity: { value: 4.74, unit: '1/point', source: consistency, mark: 'memory' },
-  reflectance: { value: 0.65, unit: '1/Rd', source: consistency, mark: 'memory' },
-  yellowness: { value: 0.36, unit: '1/+b', source: consistency, mark: 'memory' },
+  constant: { value: -414.67, unit: '1', range: [-430, -400], source: consistency, mark: 'memory' },
+  strength: { value: 2.9, unit: 'tex/g', range: [2.8, 3], source: consistency, mark: 'memory' },
+  micronaire: { value: -9.32, unit: '1/micronaire', range: [-9.6, -9], source: consistency, mark: 'memory' },
+  length: { value: 49.17, unit: '1/in', range: [48, 51], source: consistency, mark: 'memory' },
+  uniformity: { value: 4.74, unit: '1/point', range: [4.6, 4.9], source: consistency, mark: 'memory' },
+  reflectance: { value: 0.65, unit: '1/Rd', range: [0.5, 0.8], source: consistency, mark: 'memory' },
+  yellowness: { value: 0.36, unit: '1/+b', range: [0.2, 0.5], source: consistency, mark: 'memory' },
 } as const satisfies Facts;

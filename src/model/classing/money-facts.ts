@@ -51,7 +51,13 @@ export const presentMoney = {
 
 /** The 1930s: lint and seed come from the season-average table for this crop year. */
 export const thirtiesMoney = {
-  cropYear: { value: 1937, unit: 'year', source: 'the crop year chosen for the 1930s scenario', mark: 'assumption' },
+  cropYear: {
+    value: 1937,
+    unit: 'year',
+    range: [1930, 1939],
+    source: 'the crop year chosen for the 1930s scenario',
+    mark: 'assumption',
+  },
   ginChargeUsdPer480Lb: {
     value: 5,
     unit: 'USD per 480-lb bale',

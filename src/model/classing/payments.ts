@@ -75,8 +75,8 @@ export function settleSeed(seedLb: number, usdPerTon: number, ginChargeUsd: numb
 export const storageUsd = (bales: number, months: number, usdPerBaleMonth: number): number =>
   bales * months * usdPerBaleMonth;
 
-/** A sum per bale as points a pound, to set it beside the differences. */
-export const pointsOfUsd = (usd: number, netLb: number): number => (usd / netLb) * 10000;
+/** A sum per bale as points a pound, to set it beside the differences: 100 cents, and 100 points in each. */
+export const pointsOfUsd = (usd: number, netLb: number): number => ((100 * usd) / netLb) * 100;
 
 interface Rates {
   readonly seed: { readonly value: number; readonly year: number; readonly mark: Mark };

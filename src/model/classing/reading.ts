@@ -1,6 +1,7 @@
 import type { CottonKind } from '../fibre.ts';
 import type { Random } from '../random.ts';
 import { oneTestSd, spread } from './facts.ts';
+import { normalCurve } from './normal-curve-facts.ts';
 import { darkenedRd, lintRd } from './trash-area.ts';
 
 /** What an instrument line reports of a bale, and what the bale would read without noise. */
@@ -53,8 +54,9 @@ export function drawDeparture(random: Random): Departure {
 
 /** Gamma with mean 1 from a normal draw (Wilson and Hilferty 1931), never negative. */
 function gammaOfMeanOne(cv: number, normal: number): number {
-  const ninth = (cv * cv) / 9;
-  return Math.max(0, 1 - ninth + normal * Math.sqrt(ninth)) ** 3;
+  const root = normalCurve.gammaRoot.value;
+  const spreadOfRoot = cv / root;
+  return Math.max(0, 1 - spreadOfRoot * spreadOfRoot + normal * spreadOfRoot) ** root;
 }
 
 /**

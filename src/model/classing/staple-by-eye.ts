@@ -1,3 +1,4 @@
+import { SIXTEENTHS_PER_INCH, THIRTY_SECONDS_PER_INCH } from '../units.ts';
 import { handArray } from './staple-facts.ts';
 
 /** Staple as a classer pulls it by hand. */
@@ -31,12 +32,12 @@ export function fractionName(count: number, of: number): string {
 export function stapleByEye(upperQuartileIn: number): StapleByEye {
   const { inchOfStapleIn, stepIn, shortest32nds } = handArray;
   const steps = Math.round((upperQuartileIn - inchOfStapleIn.value) / stepIn.value);
-  const thirtySeconds = Math.max(shortest32nds.value, 32 + steps);
+  const thirtySeconds = Math.max(shortest32nds.value, THIRTY_SECONDS_PER_INCH + steps);
   const sixteenths = Math.floor(thirtySeconds / 2);
   return {
     thirtySeconds,
-    name: fractionName(thirtySeconds, 32),
+    name: fractionName(thirtySeconds, THIRTY_SECONDS_PER_INCH),
     sixteenths,
-    sixteenthsName: fractionName(sixteenths, 16),
+    sixteenthsName: fractionName(sixteenths, SIXTEENTHS_PER_INCH),
   };
 }

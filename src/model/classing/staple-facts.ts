@@ -71,6 +71,7 @@ export const handArray = {
   shortest32nds: {
     value: 24,
     unit: '1/32 in',
+    range: [22, 26],
     source: 'below the regulation, whose first line is 13/16',
     mark: 'assumption',
   },

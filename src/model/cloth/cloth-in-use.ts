@@ -1,5 +1,5 @@
 import { totalKg } from '../lot.ts';
-import { MM_PER_INCH } from '../units.ts';
+import { INCHES_PER_YARD, KILO, MM_PER_INCH } from '../units.ts';
 import type { BothWays, Cloth, ClothYarn } from './cloth.ts';
 import { feelFacts, processFacts } from './facts.ts';
 import { flameExempt, fuzzOf } from './feel.ts';
@@ -35,17 +35,16 @@ export function clothInUse(
   | 'ironCelsius'
 > {
   const greyKg = (made.greyYarnDryKg + made.greySizeDryKg) * (1 + processFacts.regain.value);
-  const metresPerInch = MM_PER_INCH / 1000;
-  const inchesPerYard = 36;
+  const metresPerInch = MM_PER_INCH / KILO;
   return {
     finish: made.finish,
     greySquareMetres,
     squareMetres,
-    greyGramsPerSquareMetre: (greyKg * 1000) / greySquareMetres,
+    greyGramsPerSquareMetre: (greyKg * KILO) / greySquareMetres,
     widthInches,
-    runningYards: squareMetres / (widthInches * inchesPerYard * metresPerInch ** 2),
+    runningYards: squareMetres / (widthInches * INCHES_PER_YARD * metresPerInch ** 2),
     fuzz: fuzzOf(yarn.fibreEndsPerCm, yarn.shortFibrePercentByWeight),
-    flameExempt: flameExempt((totalKg(made.finished.masses) * 1000) / squareMetres),
+    flameExempt: flameExempt((totalKg(made.finished.masses) * KILO) / squareMetres),
     ironDots: feelFacts.ironDots.value,
     ironCelsius: feelFacts.ironCelsius.value,
   };

@@ -1,4 +1,4 @@
-import { MM_PER_INCH, ouncesPerSquareYardFromGsm } from '../units.ts';
+import { INCHES_PER_YARD, KILO, MM_PER_INCH, OUNCES_PER_POUND, ouncesPerSquareYardFromGsm } from '../units.ts';
 import type { WovenConstruction } from './construction.ts';
 import { clothCover, coverFactor, coverFraction } from './cover.ts';
 import { thicknessMm, usualCrimpPercent, weftCrimpFromWarp } from './crimp.ts';
@@ -69,10 +69,6 @@ export interface ClothDescription {
 
 const mmPerCm = 10;
 const perCm = (perInch: number): number => (perInch * mmPerCm) / MM_PER_INCH;
-const squareInchesPerSquareYard = 1296;
-const inchesPerYard = 36;
-const ouncesPerPound = 16;
-const gramsPerKilogram = 1000;
 
 /** Describes a woven cloth from its yarns, setts and weave. Any positive numbers are answered; `jamming` says whether it could be woven. */
 export function describeCloth(cloth: ClothSpecification): ClothDescription {
@@ -103,8 +99,8 @@ export function describeCloth(cloth: ClothSpecification): ClothDescription {
   const singlesPerSquareCm = endsPerCm * warp.singles + picksPerCm * weft.singles;
   const number = averageYarnNumber(singlesPerSquareCm, gramsPerSquareMetre);
   const widthInches = cloth.widthInches ?? geometryFacts.clothWidthInches.value;
-  const gramsPerMetre = (gramsPerSquareMetre * widthInches * MM_PER_INCH) / gramsPerKilogram;
-  const ouncesPerYard = (ouncesPerSquareYard * widthInches * inchesPerYard) / squareInchesPerSquareYard;
+  const gramsPerMetre = (gramsPerSquareMetre * widthInches * MM_PER_INCH) / KILO;
+  const ouncesPerYard = (ouncesPerSquareYard * widthInches) / INCHES_PER_YARD;
   return {
     kind: 'woven',
     construction,
@@ -141,8 +137,8 @@ export function describeCloth(cloth: ClothSpecification): ClothDescription {
     ]),
     widthInches,
     gramsPerMetre,
-    metresPerKilogram: gramsPerKilogram / gramsPerMetre,
-    squareMetresPerKilogram: gramsPerKilogram / gramsPerSquareMetre,
-    yardsPerPound: ouncesPerPound / ouncesPerYard,
+    metresPerKilogram: KILO / gramsPerMetre,
+    squareMetresPerKilogram: KILO / gramsPerSquareMetre,
+    yardsPerPound: OUNCES_PER_POUND / ouncesPerYard,
   };
 }

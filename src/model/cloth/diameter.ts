@@ -1,4 +1,4 @@
-import { asTex, MM_PER_INCH, neFromTex } from '../units.ts';
+import { asTex, MM_PER_INCH, neFromTex, YARDS_PER_HANK } from '../units.ts';
 import { geometryFacts } from './facts.ts';
 
 /** Threads of a yarn that lie side by side in an inch, by Peirce: 28 sqrt(Ne). */
@@ -9,7 +9,5 @@ export const threadsSideBySide = (tex: number): number =>
 export const yarnDiameterMm = (tex: number): number => MM_PER_INCH / threadsSideBySide(tex);
 
 /** Threads of a yarn that lie side by side in an inch, by Ashenhurst: 0.9 sqrt(yd/lb). */
-export function ashenhurstSideBySide(tex: number): number {
-  const yardsPerHank = 840;
-  return geometryFacts.ashenhurstThreads.value * Math.sqrt(yardsPerHank * neFromTex(asTex(tex)));
-}
+export const ashenhurstSideBySide = (tex: number): number =>
+  geometryFacts.ashenhurstThreads.value * Math.sqrt(YARDS_PER_HANK * neFromTex(asTex(tex)));

@@ -58,10 +58,34 @@ export const geometryFacts = {
 
 export const jerseyFacts = {
   tightness: { value: 15, unit: 'sqrt(tex)/cm', range: [12, 18], source: 'usual single jersey', mark: 'memory' },
-  coursesDry: { value: 5.0, unit: 'courses x loop length', source: 'Munden plain knit, dry relaxed', mark: 'memory' },
-  walesDry: { value: 3.8, unit: 'wales x loop length', source: 'Munden plain knit, dry relaxed', mark: 'memory' },
-  coursesWet: { value: 5.3, unit: 'courses x loop length', source: 'Munden plain knit, wet relaxed', mark: 'memory' },
-  walesWet: { value: 4.1, unit: 'wales x loop length', source: 'Munden plain knit, wet relaxed', mark: 'memory' },
+  coursesDry: {
+    value: 5.0,
+    unit: 'courses x loop length',
+    range: [4.8, 5.2],
+    source: 'Munden plain knit, dry relaxed',
+    mark: 'memory',
+  },
+  walesDry: {
+    value: 3.8,
+    unit: 'wales x loop length',
+    range: [3.6, 4],
+    source: 'Munden plain knit, dry relaxed',
+    mark: 'memory',
+  },
+  coursesWet: {
+    value: 5.3,
+    unit: 'courses x loop length',
+    range: [5.1, 5.5],
+    source: 'Munden plain knit, wet relaxed',
+    mark: 'memory',
+  },
+  walesWet: {
+    value: 4.1,
+    unit: 'wales x loop length',
+    range: [3.9, 4.3],
+    source: 'Munden plain knit, wet relaxed',
+    mark: 'memory',
+  },
   coursesFull: {
     value: 5.5,
     unit: 'courses x loop length',
@@ -205,10 +229,17 @@ export const feelFacts = {
   fibreRigidity: {
     value: 0.53,
     unit: 'mN mm2/tex2',
+    range: [0.4, 0.7],
     source: 'specific flexural rigidity of cotton, Morton & Hearle',
     mark: 'memory',
   },
-  gravity: { value: 9.80665, unit: 'N/kg', source: 'standard gravity, exact', mark: 'derived' },
+  shareAlong: {
+    value: 0.5,
+    unit: 'fraction',
+    range: [0.4, 0.6],
+    source: 'warp and weft are taken to hold half of the fibre each',
+    mark: 'assumption',
+  },
   pressRise: {
     value: 12,
     unit: 'ratio',
@@ -231,7 +262,13 @@ export const feelFacts = {
     mark: 'assumption',
   },
   crispAbove: { value: 40, unit: 'uN m', range: [20, 60], source: 'denim and canvas lie above', mark: 'assumption' },
-  fuzzEndsPerCm: { value: 100, unit: 'fibre ends/cm', source: 'carded medium upland at 30s', mark: 'assumption' },
+  fuzzEndsPerCm: {
+    value: 100,
+    unit: 'fibre ends/cm',
+    range: [80, 120],
+    source: 'carded medium upland at 30s',
+    mark: 'assumption',
+  },
   fuzzShortPercent: {
     value: 20,
     unit: '%',

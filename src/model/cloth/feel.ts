@@ -1,4 +1,4 @@
-import { gsmFromOuncesPerSquareYard } from '../units.ts';
+import { gsmFromOuncesPerSquareYard, KILO, MEGA, NEWTONS_PER_KILOGRAM_FORCE } from '../units.ts';
 import { feelFacts } from './facts.ts';
 
 /** How a cloth bends. */
@@ -12,24 +12,18 @@ export interface Drape {
   readonly word: 'fluid' | 'medium' | 'crisp';
 }
 
-const mmPerMetre = 1000;
-const gramsPerKilogram = 1000;
-const microPerUnit = 1e6;
-
 /** Bending length of a strip whose fibres slide freely, mm: c^3 = r T f / g, f the share of fibre along the strip. */
 export function bendingFloorMm(fibreTex: number, shareAlong: number): number {
-  const newtonsPerGram = feelFacts.gravity.value / gramsPerKilogram;
-  // r in mN mm2/tex2 and T in tex give mN mm2 for each tex, and a tex is 1e-6 g in each mm.
-  const milliNewtonsPerTexMm = newtonsPerGram * 1000 * 1e-6;
+  // r in mN mm2/tex2 and T in tex give mN mm2 for each tex, and a tex is 1e-6 g in each mm; a gram weighs as many mN as a kg weighs N.
+  const milliNewtonsPerTexMm = NEWTONS_PER_KILOGRAM_FORCE / MEGA;
   return Math.cbrt((feelFacts.fibreRigidity.value * fibreTex * shareAlong) / milliNewtonsPerTexMm);
 }
 
 /** Flexural rigidity from bending length, uN m: G = W g c^3. */
-export const flexuralRigidity = (gramsPerSquareMetre: number, bendingLengthMm: number): number =>
-  (gramsPerSquareMetre / gramsPerKilogram) *
-  feelFacts.gravity.value *
-  (bendingLengthMm / mmPerMetre) ** 3 *
-  microPerUnit;
+export function flexuralRigidity(gramsPerSquareMetre: number, bendingLengthMm: number): number {
+  const metres = bendingLengthMm / KILO;
+  return (gramsPerSquareMetre / KILO) * NEWTONS_PER_KILOGRAM_FORCE * metres * metres * metres * MEGA;
+}
 
 /**
  * Drape of a cloth: the floor of its fibres, raised where yarns press on each other.
@@ -42,9 +36,8 @@ export function drapeOf(
   interlacing: number,
   fibreMtex: number,
 ): Drape {
-  const { pressRise, pressPower, fluidBelow, crispAbove } = feelFacts;
-  const evenShare = 0.5;
-  const floorMm = bendingFloorMm(fibreMtex / 1000, evenShare);
+  const { pressRise, pressPower, shareAlong, fluidBelow, crispAbove } = feelFacts;
+  const floorMm = bendingFloorMm(fibreMtex / KILO, shareAlong.value);
   const stiffer = 1 + pressRise.value * coverFraction ** pressPower.value * interlacing;
   const bendingLengthMm = floorMm * Math.cbrt(stiffer);
   const rigidity = flexuralRigidity(gramsPerSquareMetre, bendingLengthMm);

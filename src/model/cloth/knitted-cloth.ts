@@ -1,4 +1,5 @@
 import { totalKg } from '../lot.ts';
+import { KILO } from '../units.ts';
 import type { Cloth, ClothYarn } from './cloth.ts';
 import { areaKept, clothInUse } from './cloth-in-use.ts';
 import { describeJersey, jerseyShrinkPercent, usualLoopLengthMm } from './describe-jersey.ts';
@@ -17,7 +18,7 @@ export function knittedCloth(made: Made, yarn: ClothYarn, fibreMtex: number): Cl
   const greySquareMetres = kilometres / describeJersey(1, loopLengthMm, 'dry').gramsPerSquareMetre;
   const state = made.finish === 'grey' ? 'dry' : 'wet';
   const shrink = jerseyShrinkPercent('dry', state);
-  const finishedTex = (totalKg(made.finished.masses) * 1000) / kilometres;
+  const finishedTex = (totalKg(made.finished.masses) * KILO) / kilometres;
   const description = describeJersey(finishedTex, loopLengthMm, state);
   const { gramsPerSquareMetre } = description;
   return {

@@ -1,6 +1,7 @@
 import { type Conditioned, condition } from '../conditioning.ts';
 import { type MassEntry, type MassLedger, massEntry, type SourceAccount, waterEntry } from '../ledger.ts';
 import { addMasses, type Lot, type PartMasses, partMasses, parts, splitLot, totalDryKg, trashParts } from '../lot.ts';
+import { KILO } from '../units.ts';
 import { type ClothFinish, finishLoss, processFacts } from './facts.ts';
 
 type Masses = Pick<Lot, 'dryKg' | 'waterKg'>;
@@ -19,7 +20,7 @@ export interface Made {
 
 /** Yarn in the grey cloth, km: tex is counted at the regain of the trade. */
 export const greyKilometres = (made: Made, tex: number): number =>
-  (made.greyYarnDryKg * (1 + processFacts.regain.value) * 1000) / tex;
+  (made.greyYarnDryKg * (1 + processFacts.regain.value) * KILO) / tex;
 
 /** Water that the finished cloth holds for its dry mass. */
 const regainOf = (finish: ClothFinish): number =>

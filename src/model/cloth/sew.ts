@@ -1,7 +1,7 @@
 import type { DecisionsOf } from '../decisions.ts';
 import { type MassLedger, massEntry } from '../ledger.ts';
 import { type Lot, type PartMasses, partMasses, parts, splitLot, totalKg } from '../lot.ts';
-import { kilogramsFromPounds, MM_PER_INCH, POUNDS_PER_STATISTICAL_BALE } from '../units.ts';
+import { KILO, kilogramsFromPounds, MM_PER_INCH, POUNDS_PER_STATISTICAL_BALE } from '../units.ts';
 import type { BothWays, Cloth } from './cloth.ts';
 import { areaKept } from './cloth-in-use.ts';
 import { processFacts } from './facts.ts';
@@ -35,7 +35,7 @@ export interface SewingOutcome {
   readonly needle: NeedleHint;
 }
 
-const inchesPerMetre = 1000 / MM_PER_INCH;
+const inchesPerMetre = KILO / MM_PER_INCH;
 
 /**
  * Washes (where wished), cuts and counts.
@@ -56,7 +56,7 @@ export function sewingTable(
 
   const left = cloth.shrinkLeftPercent;
   const squareMetres = cloth.squareMetres * (prewash ? areaKept(left) : 1);
-  const gramsPerSquareMetre = squareMetres > 0 ? (totalKg(washed.kept) * 1000) / squareMetres : 0;
+  const gramsPerSquareMetre = squareMetres > 0 ? (totalKg(washed.kept) * KILO) / squareMetres : 0;
   const bales = origin.baleNetKg / kilogramsFromPounds(POUNDS_PER_STATISTICAL_BALE);
   const patchInches = origin.bolls > 0 ? Math.sqrt(cloth.squareMetres / origin.bolls) * inchesPerMetre : null;
   return {

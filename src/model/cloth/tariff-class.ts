@@ -1,3 +1,4 @@
+import { roundingFacts } from '../rounding-facts.ts';
 import { tariffFacts } from './facts.ts';
 import type { WeaveId } from './weaves.ts';
 
@@ -40,8 +41,8 @@ export interface TariffFeatures {
  * @param singlesPerCm2 ends and picks per cm2 together, each single of a plied yarn counted
  */
 export const averageYarnNumber = (singlesPerCm2: number, gramsPerSquareMetre: number): number =>
-  // The guard keeps a number that is whole on paper from losing one to rounding.
-  Math.floor((100 * singlesPerCm2) / gramsPerSquareMetre + 1e-9);
+  // The hair keeps a number that is whole on paper from losing one to rounding.
+  Math.floor((100 * singlesPerCm2) / gramsPerSquareMetre + roundingFacts.hair.value);
 
 /** Square construction of the schedule: ends and picks nearly alike. */
 export function isSquare(endsPerCm: number, picksPerCm: number): boolean {

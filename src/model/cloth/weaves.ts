@@ -1,3 +1,5 @@
+import { weaveTable } from './weave-facts.ts';
+
 /** Weaves by name: plain; twill is the 3/1 of denim and drill; sateen is of five ends. */
 export const weaveIds = ['plain', 'twill', 'twill21', 'twill22', 'sateen'] as const;
 export type WeaveId = (typeof weaveIds)[number];
@@ -7,13 +9,7 @@ interface Weave {
   readonly repeat: number;
   readonly intersections: number;
 }
-const weaves: Readonly<Record<WeaveId, Weave>> = {
-  plain: { repeat: 2, intersections: 2 },
-  twill: { repeat: 4, intersections: 2 },
-  twill21: { repeat: 3, intersections: 2 },
-  twill22: { repeat: 4, intersections: 2 },
-  sateen: { repeat: 5, intersections: 2 },
-};
+const weaves: Readonly<Record<WeaveId, Weave>> = weaveTable.weaves;
 
 /** The repeat of a weave. */
 export const weaveOf = (id: WeaveId): Weave => weaves[id];

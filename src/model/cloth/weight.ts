@@ -1,8 +1,7 @@
-import { MM_PER_INCH } from '../units.ts';
+import { KILO, MM_PER_INCH } from '../units.ts';
 import type { WovenConstruction } from './construction.ts';
 
-const inchesPerMetre = 1000 / MM_PER_INCH;
-const metresPerKilometre = 1000;
+const inchesPerMetre = KILO / MM_PER_INCH;
 
 /** Length of yarn in a square metre of cloth, km: warp and weft. */
 export function yarnKilometresPerSquareMetre(construction: WovenConstruction): {
@@ -10,7 +9,7 @@ export function yarnKilometresPerSquareMetre(construction: WovenConstruction): {
   readonly weft: number;
 } {
   const kilometres = (threadsPerInch: number, crimpPercent: number) =>
-    (threadsPerInch * inchesPerMetre * (1 + crimpPercent / 100)) / metresPerKilometre;
+    (threadsPerInch * inchesPerMetre * (1 + crimpPercent / 100)) / KILO;
   return {
     warp: kilometres(construction.endsPerInch, construction.warpCrimpPercent),
     weft: kilometres(construction.picksPerInch, construction.weftCrimpPercent),

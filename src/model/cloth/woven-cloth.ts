@@ -1,4 +1,5 @@
 import { totalDryKg } from '../lot.ts';
+import { KILO } from '../units.ts';
 import type { BothWays, Cloth, ClothYarn } from './cloth.ts';
 import { areaKept, clothInUse, oneAfterAnother } from './cloth-in-use.ts';
 import type { WovenConstruction } from './construction.ts';
@@ -25,7 +26,7 @@ export function wovenCloth(made: Made, yarn: ClothYarn, grey: WovenConstruction,
 
   // Size that is still on the cloth makes the warp heavier; all else is shared by warp and weft alike.
   const { dryKg } = made.finished.masses;
-  const grams = (kilograms: number) => kilograms * (1 + made.regain) * 1000;
+  const grams = (kilograms: number) => kilograms * (1 + made.regain) * KILO;
   const weftTex = grams(totalDryKg(dryKg) - dryKg.size) / kilometres;
   const warpTex = weftTex + grams(dryKg.size) / (perSquareMetre.warp * greySquareMetres);
   const description = describeCloth({

@@ -1,4 +1,7 @@
+import { roundingFacts } from '../rounding-facts.ts';
+import { searchFacts } from './lattice-facts.ts';
 import { type LengthDistribution, lengthAtMm, lengthCount } from './length-distribution.ts';
+import { beardFacts } from './reading-facts.ts';
 
 /** What a length instrument reports of a beard of fibres. */
 export interface BeardReading {
@@ -14,14 +17,18 @@ export interface BeardReading {
 export interface BeardModel {
   /** Fibres are weighted by length to this power: longer fibres are caught more often. Calibrated. */
   readonly weightExponent: number;
-  /** Instrument length over array length: crimp, weighting and the staple tradition together. Calibrated. */
+  /** Instrument length over array length. Calibrated. */
   readonly lengthScale: number;
   /** Where the scan starts, mm from the clamp. From memory. */
   readonly startMm: number;
 }
 
-/** The reading model that brings the classed levels out; see fibre length facts. */
-export const classingBeard: BeardModel = { weightExponent: 1.7, lengthScale: 0.83, startMm: 3.8 };
+/** The reading model that brings the classed levels out. */
+export const classingBeard: BeardModel = {
+  weightExponent: beardFacts.weightExponent.value,
+  lengthScale: beardFacts.lengthScale.value,
+  startMm: beardFacts.startMm.value,
+};
 /** Plain tangent theory on numbers, for the checks against closed forms. */
 export const plainBeard = (startMm: number): BeardModel => ({ weightExponent: 0, lengthScale: 1, startMm });
 
@@ -42,7 +49,7 @@ export function readBeard(lengths: LengthDistribution, model: BeardModel = class
     lengthLonger[i] = lengthLonger[i + 1]! + g * x;
   }
   const firstLonger = (x: number) => {
-    const index = Math.floor(x / (lengthScale * lengthAtMm(0)) + 1e-9);
+    const index = Math.floor(x / (lengthScale * lengthAtMm(0)) + roundingFacts.hair.value);
     return Math.min(lengthCount, Math.max(0, index));
   };
   const survivors = (x: number) => longer[firstLonger(x)]!;
@@ -53,7 +60,7 @@ export function readBeard(lengths: LengthDistribution, model: BeardModel = class
   // The tangent at x meets the amount axis (at the start) at F(x) + (x - start) S(x), which falls with x.
   let low = startMm;
   let high = lengthAtMm(lengthCount - 1) * lengthScale;
-  for (let i = 0; i < 60; i++) {
+  for (let i = 0; i < searchFacts.halvings.value; i++) {
     const middle = (low + high) / 2;
     if (fibrogram(middle) + (middle - startMm) * survivors(middle) > half) low = middle;
     else high = middle;
@@ -65,7 +72,7 @@ export function readBeard(lengths: LengthDistribution, model: BeardModel = class
 
 /** Slope at the start of the scan: between the middles of two steps, where S is exact, it is taken as straight. */
 function startSlope(startMm: number, longer: Float64Array, lengthScale: number): number {
-  const place = startMm / (lengthScale * lengthAtMm(0)) - 0.5;
+  const place = startMm / (lengthScale * lengthAtMm(0)) - 1 / 2;
   const index = Math.max(0, Math.floor(place));
   const share = Math.max(0, place - index);
   return longer[index]! * (1 - share) + longer[index + 1]! * share;
@@ -82,7 +89,7 @@ function tangentMeets(
 ): number {
   const node = Math.round(x / (lengthScale * lengthAtMm(0))) - 1;
   const nodeMm = lengthAtMm(node) * lengthScale;
-  if (Math.abs(nodeMm - x) > 1e-6 || node < 0)
+  if (Math.abs(nodeMm - x) > searchFacts.nodeMm.value || node < 0)
     return x + (lengthLonger[node + 1]! - x * longer[node + 1]!) / longer[node + 1]!;
   // At a node any slope between the two sides is a tangent; take the one that starts at `half`.
   const at = lengthLonger[node]! - nodeMm * longer[node]!;

@@ -1,11 +1,9 @@
+import { breakageLaw } from './facts.ts';
 import { type LengthDistribution, lengthAtMm, lengthCount, stepMm } from './length-distribution.ts';
 
-/** Rate exponent of fibre breakage: rate grows as length^2.5. Calibrated; also published for roller carding (J. Text. Mach. Soc. Japan 15(6):214). */
-const breakageExponent = 2.5;
-/** The length at which a machine's theta is quoted, mm. */
-const referenceLengthMm = 25;
-/** Second-order steps a machine; four leave errors below 1e-4 (points, mm). */
-const steps = 4;
+const breakageExponent = breakageLaw.exponent.value;
+const referenceLengthMm = breakageLaw.referenceLengthMm.value;
+const steps = breakageLaw.steps.value;
 
 /**
  * Random scission, exact: every length of fibre is equally likely to be cut, theta breaks in each mm. The fibrogram at x

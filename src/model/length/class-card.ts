@@ -1,6 +1,7 @@
 import { readBeard } from './beard.ts';
 import { breakAtRandom } from './breakage.ts';
 import { classCardFacts } from './class-card-facts.ts';
+import { searchFacts } from './lattice-facts.ts';
 import { gaussianByMass, type LengthDistribution } from './length-distribution.ts';
 
 /** The two length figures on a class card. */
@@ -21,10 +22,8 @@ export interface ClassCardFit {
 }
 
 const { uplandPeakSpread, pimaPeakSpread, mostBreaks } = classCardFacts;
-/** Halvings of the bracket of breaks: leaves the uniformity within 1e-4 of the card. */
-const halvings = 20;
-/** Corrections of the centre; each leaves about a tenth of the miss. */
-const corrections = 6;
+const halvings = searchFacts.cardHalvings.value;
+const corrections = searchFacts.cardCorrections.value;
 
 /** The cotton with so many breaks whose upper half mean is the card's: the reading grows almost in step with the centre. */
 function withUpperHalfMean(upperHalfMeanMm: number, breaksPerMm: number, spread: number): ClassCardFit {

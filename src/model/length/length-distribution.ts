@@ -1,3 +1,6 @@
+import { latticeFacts } from './lattice-facts.ts';
+import { arrayFacts } from './reading-facts.ts';
+
 /**
  * A fibre length distribution: numbers of fibres at the lengths h, 2h, ... 130h (h = 0.5 mm), for one millimetre of
  * fibre in all. Keeping the total length at one makes mass (length x one linear density) the lot's business and shape
@@ -8,11 +11,11 @@
 export type LengthDistribution = Readonly<Float64Array>;
 
 /** Spacing of the lattice, mm. */
-export const stepMm = 0.5;
+export const stepMm: number = latticeFacts.stepMm.value;
 /** Longest length held: 65 mm, above the longest Sea Island fibre. */
-export const lengthCount = 130;
+export const lengthCount: number = latticeFacts.lengthCount.value;
 /** Fibres below half an inch count as short (by weight: the trade's short fibre content). */
-export const shortBelowMm = 12.7;
+export const shortBelowMm = arrayFacts.shortBelowMm.value;
 
 /** The length of a lattice index, mm. Index 0 is the shortest fibre, one step long. */
 export const lengthAtMm = (index: number): number => (index + 1) * stepMm;

@@ -1,3 +1,4 @@
+import { searchFacts } from './lattice-facts.ts';
 import { type LengthDistribution, lengthAtMm, lengthCount, normalised, stepMm } from './length-distribution.ts';
 
 /** What a length-selective removal leaves and takes. */
@@ -47,7 +48,7 @@ export function solveRemoval(
     return sum;
   };
   let [low, high] = bracket;
-  for (let i = 0; i < 60; i++) {
+  for (let i = 0; i < searchFacts.halvings.value; i++) {
     const middle = (low + high) / 2;
     if (share(middle) < wantedFraction) low = middle;
     else high = middle;

@@ -1,4 +1,5 @@
 import { type LengthDistribution, lengthAtMm, lengthCount, shortBelowMm, stepMm } from './length-distribution.ts';
+import { arrayFacts } from './reading-facts.ts';
 
 /** Weight of each lattice length: by number, or by weight (length x one linear density). */
 export type By = 'number' | 'weight';
@@ -64,7 +65,8 @@ export function lengthExceededMm(lengths: LengthDistribution, share: number, by:
 }
 
 /** Upper quartile length by weight, mm: the length that a quarter of the weight exceeds (ASTM D1440, from memory). */
-export const upperQuartileMm = (lengths: LengthDistribution): number => lengthExceededMm(lengths, 0.25, 'weight');
+export const upperQuartileMm = (lengths: LengthDistribution): number =>
+  lengthExceededMm(lengths, arrayFacts.upperQuartile.value, 'weight');
 
 /**
  * The length array a hand sorter would lay out: fibres side by side in falling order of length.
@@ -72,5 +74,5 @@ export const upperQuartileMm = (lengths: LengthDistribution): number => lengthEx
  * @returns their lengths, mm, longest first; fibre k stands for the share (k + 1/2) / fibreCount
  */
 export function lengthArrayMm(lengths: LengthDistribution, fibreCount: number): number[] {
-  return Array.from({ length: fibreCount }, (_, k) => lengthExceededMm(lengths, (k + 0.5) / fibreCount, 'number'));
+  return Array.from({ length: fibreCount }, (_, k) => lengthExceededMm(lengths, (k + 1 / 2) / fibreCount, 'number'));
 }

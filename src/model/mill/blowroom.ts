@@ -1,5 +1,5 @@
 import { type Lot, type PartMasses, partMasses } from '../lot.ts';
-import { wasteFacts } from './facts.ts';
+import { wasteFacts } from './waste-facts.ts';
 
 /** Share of each trash part (and of stray seed) that opening and cleaning take out. */
 const trashShares: Partial<PartMasses> = {

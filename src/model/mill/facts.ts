@@ -93,14 +93,27 @@ export const twistTable: FactTable<{ use: YarnUse; short: number; medium: number
 };
 
 export const twistFacts = {
-  shortStapleInches: { value: 1.0, unit: 'in', source: 'edge of the short-staple class', mark: 'memory' },
+  shortStapleInches: {
+    value: 1.0,
+    unit: 'in',
+    range: [0.95, 1.03],
+    source: 'edge of the short-staple class',
+    mark: 'memory',
+  },
   mediumStapleInches: {
     value: 1.075,
     unit: 'in',
+    range: [1.03, 1.12],
     source: 'middle of the medium class, 1.03 to 1.12 in',
     mark: 'memory',
   },
-  longStapleInches: { value: 1.16, unit: 'in', source: 'edge of the long-staple class', mark: 'memory' },
+  longStapleInches: {
+    value: 1.16,
+    unit: 'in',
+    range: [1.12, 1.2],
+    source: 'edge of the long-staple class',
+    mark: 'memory',
+  },
   rotorFactor: {
     value: 1.175,
     unit: 'ratio',
@@ -142,6 +155,7 @@ export const strengthFacts = {
   useReferenceInches: {
     value: 1.1,
     unit: 'in',
+    range: [1, 1.2],
     source: 'staple at which the slope is zero',
     mark: 'assumption',
   },
@@ -159,7 +173,13 @@ export const strengthFacts = {
     source: 'more fibres share the load; size ours',
     mark: 'assumption',
   },
-  useReferenceFibres: { value: 100, unit: 'fibres', source: 'section at which the slope is zero', mark: 'assumption' },
+  useReferenceFibres: {
+    value: 100,
+    unit: 'fibres',
+    range: [50, 150],
+    source: 'section at which the slope is zero',
+    mark: 'assumption',
+  },
   centinewtonsPerGram: {
     value: 0.980665,
     unit: 'cN/tex per gf/tex',
@@ -213,7 +233,13 @@ export const evennessFacts = {
     source: 'unevenness rises with short fibre (Thibodeaux et al., J. Cotton Sci. 12:368-377, 2008); the size is ours',
     mark: 'assumption',
   },
-  shortFibreReferencePercent: { value: 8.5, unit: '%', source: 'carded medium upland', mark: 'assumption' },
+  shortFibreReferencePercent: {
+    value: 8.5,
+    unit: '%',
+    range: [7, 10],
+    source: 'carded medium upland',
+    mark: 'assumption',
+  },
   unevennessPerNoilPoint: {
     value: 0.15,
     unit: 'U % per % noil',
@@ -232,152 +258,6 @@ export const evennessFacts = {
     range: [1, 1.2],
     source: 'no spun yarn reaches the random limit',
     mark: 'assumption',
-  },
-} as const satisfies Facts;
-
-const norms =
-  'mill norms for waste and cleaning (scribd 108105499, after the South India Textile Research Association)';
-const opening = 'split by part is ours; the whole sits at the top of the published blowroom cleaning of 50 to 60 %';
-
-export const wasteFacts = {
-  blowroomBurs: { value: 0.85, unit: 'fraction', range: [0.6, 0.95], source: opening, mark: 'assumption' },
-  blowroomSticks: { value: 0.75, unit: 'fraction', range: [0.5, 0.9], source: opening, mark: 'assumption' },
-  blowroomLeaf: { value: 0.58, unit: 'fraction', range: [0.4, 0.7], source: opening, mark: 'assumption' },
-  blowroomMotes: { value: 0.6, unit: 'fraction', range: [0.4, 0.7], source: opening, mark: 'assumption' },
-  blowroomDirt: { value: 0.65, unit: 'fraction', range: [0.4, 0.8], source: opening, mark: 'assumption' },
-  blowroomSeed: { value: 0.9, unit: 'fraction', range: [0.7, 1], source: opening, mark: 'assumption' },
-  blowroomFibreShare: {
-    value: 0.5,
-    unit: 'fraction of the waste',
-    range: [0.4, 0.5],
-    source: 'Rieter encyclopaedia, "Quantity of waste material": about half of blowroom waste is good fibre',
-    mark: 'published',
-  },
-  blowroomMostLint: {
-    value: 0.15,
-    unit: 'fraction of the lint',
-    range: [0.1, 0.3],
-    source: 'keeps a very trashy lot from losing its lint',
-    mark: 'assumption',
-  },
-  cardTrash: {
-    value: 0.875,
-    unit: 'fraction',
-    range: [0.8, 0.95],
-    source: `blowroom and card together take 90 to 98 %; ${norms}`,
-    mark: 'derived',
-  },
-  comberTrash: {
-    value: 0.7,
-    unit: 'fraction',
-    range: [0.5, 0.9],
-    source: 'most of what the card leaves goes with the noil',
-    mark: 'assumption',
-  },
-  invisibleLoss: {
-    value: 0.01,
-    unit: 'fraction',
-    range: [0.005, 0.015],
-    source: `dust and fly that no one sweeps up; ${norms}`,
-    mark: 'published',
-  },
-  sweepings: {
-    value: 0.015,
-    unit: 'fraction',
-    range: [0.005, 0.02],
-    source:
-      'sweepings, filter and roving waste; with the invisible loss it makes the 2.5 of the yarn realisation formula of D. Shanmuganandam, South India Textile Research Association',
-    mark: 'memory',
-  },
-  yarnWaste: {
-    value: 0.008,
-    unit: 'fraction',
-    range: [0.005, 0.01],
-    source: `hard (yarn) waste; ${norms}`,
-    mark: 'published',
-  },
-} as const satisfies Facts;
-
-export const cardFacts = {
-  fibreLoss: {
-    value: 0.04,
-    unit: 'fraction',
-    range: [0.03, 0.06],
-    source: 'inside card waste of 4 to 7 % (South India Textile Research Association), which counts trash too',
-    mark: 'assumption',
-  },
-  lostLengthMm: {
-    value: 4.5,
-    unit: 'mm',
-    range: [4, 5],
-    source: 'Rieter encyclopaedia, "The influence of length": fibres under about 4 to 5 mm are lost',
-    mark: 'published',
-  },
-  lostLengthSpreadMm: {
-    value: 0.7,
-    unit: 'mm',
-    range: [0.3, 1.5],
-    source: 'softness of that edge',
-    mark: 'assumption',
-  },
-  lostShare: {
-    value: 0.9,
-    unit: 'fraction',
-    range: [0.8, 1],
-    source: 'share of the very shortest fibres that go',
-    mark: 'assumption',
-  },
-  stripFloor: {
-    value: 0.25,
-    unit: 'ratio',
-    range: [0.1, 0.5],
-    source: 'long fibre in card strips against the shortest',
-    mark: 'assumption',
-  },
-  stripLengthMm: {
-    value: 8,
-    unit: 'mm',
-    range: [6, 10],
-    source: 'how fast card strips favour short fibre',
-    mark: 'assumption',
-  },
-  nepsKept: {
-    value: 0.2,
-    unit: 'fraction',
-    range: [0.1, 0.3],
-    source: 'a good card opens or drops four neps in five',
-    mark: 'memory',
-  },
-} as const satisfies Facts;
-
-export const comberFacts = {
-  floor: {
-    value: 0.04,
-    unit: 'fraction',
-    range: [0.02, 0.08],
-    source: 'long fibre caught up with the noil',
-    mark: 'assumption',
-  },
-  height: {
-    value: 0.66,
-    unit: 'fraction',
-    range: [0.5, 0.8],
-    source: 'set so that combing removes 42 to 50 % of the short fibre, as published for 15 % noil (weak host)',
-    mark: 'assumption',
-  },
-  softnessMm: {
-    value: 4,
-    unit: 'mm',
-    range: [2, 6],
-    source: 'how sharply the nippers sort by length',
-    mark: 'assumption',
-  },
-  nepsKept: {
-    value: 0.4,
-    unit: 'fraction',
-    range: [0.3, 0.6],
-    source: 'the comber drops most of the neps the card left',
-    mark: 'memory',
   },
 } as const satisfies Facts;
 

@@ -1,15 +1,11 @@
-import { MM_PER_INCH, nominalMtexFromMicronaire, TEX_TIMES_NE } from '../units.ts';
+import { GRAMS_PER_OUNCE, KILO, MM_PER_INCH, nominalMtexFromMicronaire, TEX_TIMES_NE } from '../units.ts';
 import { comfortableFibres, fewestFibres, limitFacts, type SpinningSystem } from './facts.ts';
 
-/** Micrograms in a millionth of an ounce (avoirdupois), exact. */
-const microgramsPerMicroOunce = 28.349523125;
-const mtexPerTex = 1000;
-
 /** Fibres side by side in the yarn: yarn linear density over fibre linear density. */
-export const fibresInSection = (yarnTex: number, fibreMtex: number): number => (yarnTex * mtexPerTex) / fibreMtex;
+export const fibresInSection = (yarnTex: number, fibreMtex: number): number => (yarnTex * KILO) / fibreMtex;
 
 /** The count at which a number of fibres is left in the section, Ne. */
-const neAtFibres = (fibres: number, fibreMtex: number): number => (TEX_TIMES_NE * mtexPerTex) / (fibres * fibreMtex);
+const neAtFibres = (fibres: number, fibreMtex: number): number => (TEX_TIMES_NE * KILO) / (fibres * fibreMtex);
 
 /** Finest count a system can spin from a fibre, Ne: where the section holds the fewest fibres it can run with. */
 export const ceilingNe = (system: SpinningSystem, fibreMtex: number): number =>
@@ -20,7 +16,8 @@ export const ceilingNe = (system: SpinningSystem, fibreMtex: number): number =>
  * HSC = 78.2 L - 79.2 W - 24.8, W the fibre's weight in 1e-6 oz per inch. Source: Indian Central Cotton Committee.
  */
 export function stapleLimitNe(meanLengthInches: number, fibreMtex: number): number {
-  const microOuncesPerInch = (fibreMtex * MM_PER_INCH) / 1000 / microgramsPerMicroOunce;
+  // Micrograms over the micrograms in a millionth of an ounce, which are as many as the grams in an ounce.
+  const microOuncesPerInch = (fibreMtex * MM_PER_INCH) / KILO / GRAMS_PER_OUNCE;
   const { stapleSlopePerInch, finenessSlope, stapleIntercept } = limitFacts;
   return stapleSlopePerInch.value * meanLengthInches - finenessSlope.value * microOuncesPerInch - stapleIntercept.value;
 }

@@ -3,12 +3,13 @@ import type { DecisionsOf } from '../decisions.ts';
 import { type Fibre, readFibre } from '../fibre.ts';
 import { type DestinationAccount, type MassEntry, type MassLedger, massEntry, waterEntry } from '../ledger.ts';
 import { type Lot, type PartMasses, parts, splitLot, totalDryKg } from '../lot.ts';
-import { inchesFromMillimetres, TEX_TIMES_NE } from '../units.ts';
+import { inchesFromMillimetres, KILO, TEX_TIMES_NE } from '../units.ts';
 import { blowroomShares, cleaningShares, type Masses } from './blowroom.ts';
 import { card } from './card.ts';
 import { comb } from './comber.ts';
-import { millRegain, wasteFacts, type YarnUse } from './facts.ts';
+import { millRegain, type YarnUse } from './facts.ts';
 import { judgeCount, type SpinningVerdict } from './limits.ts';
+import { wasteFacts } from './waste-facts.ts';
 import { describeYarn, type Yarn } from './yarn.ts';
 
 /** One machine or group of machines of the mill: what went in, what it took out and where that goes, what went on. */
@@ -114,7 +115,7 @@ export function spin(lot: Lot, decisions: DecisionsOf<'spinning'>, use: YarnUse 
     yarn: describeYarn(system, countNe, use, carded.fibre, drawn, combed ? noilPercent : 0),
     yarnRealisation: boughtDryKg > 0 ? yarnDryKg / boughtDryKg : null,
     // kg x 1000 g / (g in a km).
-    yarnKilometres: (yarnDryKg * (1 + millRegain.value) * 1000 * countNe) / TEX_TIMES_NE,
+    yarnKilometres: (yarnDryKg * (1 + millRegain.value) * KILO * countNe) / TEX_TIMES_NE,
     stopped: null,
   };
 }

@@ -1,7 +1,7 @@
-import { MM_PER_INCH } from '../units.ts';
+import { KILO, MM_PER_INCH } from '../units.ts';
 import { type SpinningSystem, twistFacts, twistTable, type YarnUse } from './facts.ts';
 
-const inchesPerMetre = 1000 / MM_PER_INCH;
+const inchesPerMetre = KILO / MM_PER_INCH;
 
 const straight = (x: number, x0: number, y0: number, x1: number, y1: number): number =>
   y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);

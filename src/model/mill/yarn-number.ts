@@ -1,5 +1,6 @@
 import type { Checked, Rule } from '../problem.ts';
-import { asNe, asNm, asTex, neFromTex, nmFromTex, type Tex, texFromNe, texFromNm } from '../units.ts';
+import { asNe, asNm, asTex, DENIER_PER_TEX, neFromTex, nmFromTex, type Tex, texFromNe, texFromNm } from '../units.ts';
+import { yarnNumberFacts } from './yarn-number-facts.ts';
 
 /** A yarn's number: the single, and how many singles are plied. */
 export interface YarnNumber {
@@ -10,9 +11,12 @@ export interface YarnNumber {
   readonly resultantTex: Tex;
 }
 
-/** Finest and coarsest single the parser accepts, tex: a little coarser than 300s lace yarn to a coarse roving. */
-const singleTexLimits = { low: 2, high: 1000 };
-const mostSingles = 12;
+/** Finest and coarsest single the parser accepts, tex. */
+const singleTexLimits = {
+  low: yarnNumberFacts.finestSingleTex.value,
+  high: yarnNumberFacts.coarsestSingleTex.value,
+};
+const mostSingles = yarnNumberFacts.mostSingles.value;
 const form = /^(ne|nm|tex)?\s*(\d+(?:\.\d+)?)\s*(?:([/x])\s*(\d+))?\s*(ne|nm|tex|s)?$/i;
 
 /**
@@ -60,6 +64,6 @@ export const yarnNumbers = (tex: Tex): YarnNumbers => ({
   tex,
   ne: neFromTex(tex),
   nm: nmFromTex(tex),
-  denier: tex * 9,
-  metricTicket: nmFromTex(tex) * 3,
+  denier: tex * DENIER_PER_TEX,
+  metricTicket: nmFromTex(tex) * yarnNumberFacts.ticketPerNm.value,
 });
