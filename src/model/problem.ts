@@ -30,6 +30,7 @@ const longestPiece = problemFacts.longestPiece.value;
 
 /** A piece of someone's input made fit for one line: no control characters, not endless. */
 export function onOneLine(text: string): string {
+  // Two code units a sign at the most, so that no sign is cut in half.
   const flat = [...text.slice(0, 2 * longestPiece)]
     .map((sign) => (sign < ' ' || sign === '\u007f' ? ' ' : sign))
     .join('');

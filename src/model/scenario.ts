@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import { type Decision, type Decisions, decisionTable, type NumberDecision } from './decisions.ts';
+import { farmLimits, textLimits } from './input-facts.ts';
 import type { Checked, Problem, Rule } from './problem.ts';
+import { roundingFacts } from './rounding-facts.ts';
 import { stationIds } from './station.ts';
 
 export const climateIds = ['coastalPlain', 'midSouth', 'highPlains', 'lowDesert', 'centralValley'] as const;
@@ -34,7 +36,7 @@ const ruleOf = (decision: Decision): Rule =>
 /** Whole steps only, so that a link can carry every legal value. */
 const isOnStep = (decision: NumberDecision) => (value: number) => {
   const steps = (value - decision.low) / decision.step;
-  return Math.abs(steps - Math.round(steps)) < 1e-9;
+  return Math.abs(steps - Math.round(steps)) < roundingFacts.hair.value;
 };
 
 const schemaOf = (decision: Decision) =>
@@ -44,15 +46,21 @@ const schemaOf = (decision: Decision) =>
       ? v.picklist(decision.options)
       : v.boolean();
 
-const acres = { kind: 'range', low: 1, high: 5000, step: null, unit: 'acres' } as const;
-const soilWaterMm = { kind: 'range', low: 50, high: 250, step: null, unit: 'mm' } as const;
-const text = v.strictObject({ en: v.pipe(v.string(), v.maxLength(200)), es: v.pipe(v.string(), v.maxLength(240)) });
+const rangeOf = ({ low, high, unit }: { readonly low: number; readonly high: number; readonly unit: string }) =>
+  ({ kind: 'range', low, high, step: null, unit }) as const;
+const acres = rangeOf(farmLimits.acres);
+const soilWaterMm = rangeOf(farmLimits.soilWaterMm);
+const texts = (longestEn: number, longestEs: number) =>
+  v.strictObject({
+    en: v.pipe(v.string(), v.maxLength(longestEn)),
+    es: v.pipe(v.string(), v.maxLength(longestEs)),
+  });
 
 const scenarioSchema = v.strictObject({
   version: v.literal(1),
   id: v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,40}$/)),
-  name: text,
-  story: v.strictObject({ en: v.pipe(v.string(), v.maxLength(600)), es: v.pipe(v.string(), v.maxLength(720)) }),
+  name: texts(textLimits.nameEn, textLimits.nameEs),
+  story: texts(textLimits.storyEn, textLimits.storyEs),
   climate: v.picklist(climateIds),
   era: v.picklist(eras),
   acres: v.pipe(v.number(), v.minValue(acres.low), v.maxValue(acres.high)),
@@ -71,11 +79,21 @@ const scenarioSchema = v.strictObject({
   ),
 });
 
-function ruleAt(path: readonly string[], expected: string): Rule {
+const unknownField = 'nothing (unknown field)';
+
+/** What a text of a scenario, or one language of it, must be. */
+function textRule(field: 'name' | 'story', language: string | undefined): string {
+  if (language === undefined) return 'a text in en and one in es';
+  if (language !== 'en' && language !== 'es') return unknownField;
+  const longest = textLimits[`${field}${language === 'en' ? 'En' : 'Es'}`];
+  return `text of at most ${longest} characters`;
+}
+
+function ruleAt(path: readonly string[], expected: string | null): Rule {
   const [first, station, key] = path;
   if (first === 'decisions' && station !== undefined && key !== undefined) {
     const decision = (decisionTable as Record<string, Record<string, Decision>>)[station]?.[key];
-    return decision ? ruleOf(decision) : { kind: 'type', expected: 'nothing (unknown field)' };
+    return decision ? ruleOf(decision) : { kind: 'type', expected: unknownField };
   }
   if (first === 'decisions' && (station === undefined || station in decisionTable)) {
     return { kind: 'type', expected: 'a group of decisions' };
@@ -85,8 +103,9 @@ function ruleAt(path: readonly string[], expected: string): Rule {
   if (first === 'climate') return { kind: 'choice', options: climateIds };
   if (first === 'era') return { kind: 'choice', options: eras };
   if (first === 'version') return { kind: 'choice', options: ['1'] };
+  if (first === 'name' || first === 'story') return { kind: 'type', expected: textRule(first, station) };
   if (first === 'id') return { kind: 'type', expected: 'small letters, digits and hyphens, at most 40' };
-  return { kind: 'type', expected: expected === 'never' ? 'nothing (unknown field)' : expected };
+  return { kind: 'type', expected: expected === 'never' ? unknownField : 'a group of fields' };
 }
 
 /**
@@ -104,7 +123,7 @@ export function checkScenario(input: unknown): Checked<Scenario> {
     if (told.has(field)) return [];
     told.add(field);
     const value = issue.received === 'undefined' ? 'nothing' : issue.received;
-    return [{ field, value, rule: ruleAt(path, issue.expected ?? 'text within its length') }];
+    return [{ field, value, rule: ruleAt(path, issue.expected) }];
   });
   return { ok: false, problems };
 }

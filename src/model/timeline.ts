@@ -1,8 +1,8 @@
 import type { Season } from './season.ts';
 import type { StationId } from './station.ts';
+import { timelineFacts } from './timeline-facts.ts';
 
-/** Steps of work at a station that is not lived day by day. */
-const workSteps = 24;
+const workSteps = timelineFacts.workSteps.value;
 
 /** A stretch of the season: days of the year in the field and in storage, or steps of work. */
 export interface StationSpan {

@@ -9,6 +9,9 @@ const marks = {
   assumption: true,
 } as const satisfies Record<Mark, true>;
 
+/** Marks of numbers that were not read or worked out: how far they might be off must be said. */
+const unread: readonly string[] = ['memory', 'common practice', 'assumption'];
+
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;
 const filled = (value: unknown): boolean => typeof value === 'string' && value.trim() !== '';
 
@@ -24,7 +27,8 @@ function faultsOfFact(fact: Record<string, unknown>): string[] {
   const faults = [...faultsOfOrigin(fact), ...faultsOfUnit(fact)];
   const { value, range } = fact;
   if (typeof value !== 'number' || !Number.isFinite(value)) return [...faults, `value ${String(value)}`];
-  if (range === undefined) return faults;
+  if (range === undefined)
+    return unread.includes(String(fact.mark)) ? [...faults, `no range for ${String(fact.mark)}`] : faults;
   const [low, high] = Array.isArray(range) ? range : [];
   if (typeof low !== 'number' || typeof high !== 'number' || low > high) return [...faults, `range ${String(range)}`];
   return value < low || value > high ? [...faults, `value ${value} outside ${low} to ${high}`] : faults;
@@ -82,6 +86,9 @@ describe('each fault is seen', () => {
     ['a mark every object has', { ...good, mark: 'toString' }],
     ['no mark', { value: 2, unit: 'mm', source: 'x' }],
     ['only a value', { value: 2 }],
+    ['an assumption without a range', { value: 2, unit: 'mm', source: 'chosen', mark: 'assumption' }],
+    ['a memory without a range', { value: 2, unit: 'mm', source: 'Handbook 503', mark: 'memory' }],
+    ['a common practice without a range', { value: 2, unit: 'mm', source: 'ginners', mark: 'common practice' }],
     ['above its range', { ...good, value: 4 }],
     ['below its range', { ...good, value: 0 }],
     ['a range upside down', { ...good, range: [3, 1] }],

@@ -42,7 +42,7 @@ const uplandPlant = {
   squareHeatShiftDd60: derived(0, '°F-day', [-25, 25], 'the stage table is for upland'),
   openHeatShiftDd60: derived(0, '°F-day', [-50, 50], 'the stage table is for upland'),
   relativeSpread: assumption(0.16, 'ratio', [0.14, 0.18], peak),
-  breakTendency: assumption(1, 'ratio', null, 'upland of 30 g/tex is the reference'),
+  breakTendency: assumption(1, 'ratio', [1, 1], 'by definition: upland of 30 g/tex is the reference'),
 };
 
 export const varietyFacts = {
