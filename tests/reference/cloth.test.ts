@@ -70,10 +70,18 @@ describe('weight', () => {
   test('known miss: 36 in x 36 yd, 64 x 64, 30s/36s, 25 % size is 7 lb 2.5 oz; ours 0.7 oz more, since the book cuts its warp to 3 lb 7 oz — Brooks, Cotton Manufacturing', () => {
     near(piece.ouncesPerSquareYard * 36 - 114.5, 0.7, 0.1);
   });
-  test('45 in cloth at 3.5 yd/lb is 3.657 oz/yd2 and 124.0 g/m2 — maker page and arithmetic', () => {
-    const cloth = plain({ ...yarns(30, 30), ...sett(68, 68) });
-    near(cloth.yardsPerPound * cloth.ouncesPerSquareYard, 3.5 * 3.657, 0.002);
-    near(cloth.yardsPerPound * cloth.gramsPerSquareMetre, 3.5 * 124.0, 0.1);
+  test('68 x 68 of 28s in 45 in goods: 3.5 yd to the pound within 5 % — maker page', () => {
+    near(plain({ ...yarns(28, 28), ...sett(68, 68) }).yardsPerPound, 3.5, 0.175);
+  });
+  test('plain sum: cloth made to weigh 124.0 g/m2 has 3.657 oz/yd2, and 3.50 yd to the pound 45 in wide, 2.62 yd 60 in wide — GNU units 2.22', () => {
+    const bare = plain({ ...yarns(28, 28), ...sett(68, 68), ...crimps(0, 0) });
+    const crimp = 100 * (124 / bare.gramsPerSquareMetre - 1);
+    const made = (widthInches: number) =>
+      plain({ ...yarns(28, 28), ...sett(68, 68), ...crimps(crimp, crimp), widthInches });
+    near(made(45).gramsPerSquareMetre, 124, 1e-9);
+    near(made(45).ouncesPerSquareYard, 3.657, 0.001);
+    near(made(45).yardsPerPound, 3.5, 0.001);
+    near(made(60).yardsPerPound, 2.625, 0.001);
   });
   test.each([28, 30])('68 x 68 quilting base of %is is 124 g/m2 within 10 % — maker page', (ne) => {
     near(plain({ ...yarns(ne, ne), ...sett(68, 68) }).gramsPerSquareMetre, 124, 12.4);
