@@ -6,6 +6,7 @@ import { decisions } from './en/decisions.ts';
 import { fibre } from './en/fibre.ts';
 import { cautions, limits, marks } from './en/marks.ts';
 import { navigation } from './en/navigation.ts';
+import { practice } from './en/practice.ts';
 import { problems } from './en/problems.ts';
 import { readings } from './en/readings.ts';
 import { scenes } from './en/scenes.ts';
@@ -31,6 +32,7 @@ export const en = {
   marks,
   limits,
   cautions,
+  practice,
   problems,
   climates,
   eras,

@@ -7,6 +7,7 @@ import { decisions } from './es/decisions.ts';
 import { fibre } from './es/fibre.ts';
 import { cautions, limits, marks } from './es/marks.ts';
 import { navigation } from './es/navigation.ts';
+import { practice } from './es/practice.ts';
 import { problems } from './es/problems.ts';
 import { readings } from './es/readings.ts';
 import { scenes } from './es/scenes.ts';
@@ -32,6 +33,7 @@ export const es: Messages = {
   marks,
   limits,
   cautions,
+  practice,
   problems,
   climates,
   eras,

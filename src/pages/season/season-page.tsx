@@ -26,6 +26,7 @@ import { FibrePanel } from './fibre-panel.tsx';
 import { FinishedQuilt } from './finished-quilt.tsx';
 import { LedgerPanel } from './ledger-panel.tsx';
 import { MoneyPanel } from './money-panel.tsx';
+import { PracticePanel } from './practice-panel.tsx';
 import { QuiltMap } from './quilt-map.tsx';
 import { refusalText, stopText } from './refusal-text.ts';
 import { SceneView } from './scene-view.tsx';
@@ -210,6 +211,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
         {station === 'ginning' ? <SeedPanel season={season} /> : null}
         {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
         {station === 'classing' ? <MoneyPanel season={season} /> : null}
+        <PracticePanel season={season} station={station} />
         <CarePanel station={station} scenario={scenario} />
         <FarmBar session={session} scenario={scenario} seed={seed} />
       </div>
