@@ -1,14 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readBeard } from '../../src/model/length/beard.ts';
+import {
+  type BeardModel,
+  type BeardReading,
+  classingBeard,
+  plainBeard,
+  readBeard,
+} from '../../src/model/length/beard.ts';
 import { breakAtRandom, breakByLength } from '../../src/model/length/breakage.ts';
 import { lengthsFromClassCard } from '../../src/model/length/class-card.ts';
 import {
   blend,
   type LengthDistribution,
+  lengthAtMm,
   lengthCount,
   normalised,
   totalLengthMm,
+  uniformLength,
 } from '../../src/model/length/length-distribution.ts';
 import { removeByLength } from '../../src/model/length/removal.ts';
 import { lengthExceededMm, meanLengthMm, shareBelow, shortFibrePercent } from '../../src/model/length/statistics.ts';
@@ -23,6 +31,7 @@ const anyLengths = fc
     for (const [place, count] of places) numbers[place] = numbers[place]! + count;
     return normalised(numbers);
   });
+const parts = fc.integer({ min: 1, max: 1000 }).map((n) => n / 100);
 /** Breaks per mm, up to four times a saw stand. */
 const theta = fc.integer({ min: 0, max: 13_000 }).map((n) => n / 1e6);
 
@@ -68,6 +77,111 @@ describe('laws of breaking', () => {
     );
   });
 });
+
+/** The fibrogram at each lattice length, straight from its definition: the length beyond x of all fibres longer than x. */
+const fibrogramOf = (lengths: LengthDistribution): number[] =>
+  Array.from({ length: lengthCount }, (_, i) =>
+    lengths.reduce((sum, count, k) => sum + count * Math.max(0, lengthAtMm(k) - lengthAtMm(i)), 0),
+  );
+/** Random scission multiplies the fibrogram by e^(-theta x): no stretch of length x survives with a break in it. */
+const scissionIsExact = (breaking: Breaking) =>
+  fc.assert(
+    fc.property(anyLengths, theta, (lengths, thetaPerMm) => {
+      const before = fibrogramOf(lengths);
+      const after = fibrogramOf(breaking(lengths, thetaPerMm));
+      for (let i = 0; i < lengthCount; i++) {
+        expect(Math.abs(after[i]! - before[i]! * Math.exp(-thetaPerMm * lengthAtMm(i)))).toBeLessThan(1e-12);
+      }
+    }),
+    settings(200),
+  );
+test('random scission is its closed form at every length', () => scissionIsExact(breakAtRandom));
+
+/** Fibres that a clamp can hold: any at all, some of them long enough to reach past it. */
+const clampable = fc
+  .tuple(anyLengths, fc.integer({ min: 30, max: lengthCount - 1 }), fc.integer({ min: 1, max: 100 }))
+  .map(([some, place, percent]) =>
+    blend([
+      { lengths: some, share: 1 - percent / 100 },
+      { lengths: uniformLength(lengthAtMm(place)), share: percent / 100 },
+    ]),
+  );
+type Reading = (lengths: LengthDistribution) => BeardReading;
+const beards = [classingBeard, plainBeard(0), plainBeard(3.8)];
+const reading =
+  (model: BeardModel): Reading =>
+  (lengths) =>
+    readBeard(lengths, model);
+
+/** The longer half is at least as long as the whole, and no longer than the longest fibre looks. */
+const upperHalfIsLonger = (read: Reading, scale: number) =>
+  fc.assert(
+    fc.property(clampable, (lengths) => {
+      const { meanMm, upperHalfMeanMm, uniformityPercent } = read(lengths);
+      expect(upperHalfMeanMm).toBeGreaterThanOrEqual(meanMm * (1 - 1e-9));
+      expect(upperHalfMeanMm).toBeLessThanOrEqual(scale * lengthExceededMm(lengths, 0, 'weight') + 1e-9);
+      expect(uniformityPercent).toBeLessThanOrEqual(100 + 1e-7);
+    }),
+    settings(1000),
+  );
+
+/** Fibres all of one length read that length on the instrument's scale, and a uniformity of 100. */
+const equalFibresReadFull = (read: Reading, scale: number) =>
+  fc.assert(
+    fc.property(fc.integer({ min: 12, max: lengthCount - 1 }), (place) => {
+      const { upperHalfMeanMm, uniformityPercent } = read(uniformLength(lengthAtMm(place)));
+      expect(Math.abs(uniformityPercent - 100)).toBeLessThan(1e-7);
+      expect(Math.abs(upperHalfMeanMm - scale * lengthAtMm(place))).toBeLessThan(1e-7);
+    }),
+    settings(500),
+  );
+
+describe('laws of the beard', () => {
+  test('the upper half mean is never below the mean', () => {
+    for (const model of beards) upperHalfIsLonger(reading(model), model.lengthScale);
+  });
+  test('a bundle of equal fibres reads uniformity 100', () => {
+    for (const model of beards) equalFibresReadFull(reading(model), model.lengthScale);
+  });
+});
+
+/** Mixing in two steps is mixing at once, whichever two go first. */
+const blendingIsAssociative = (mix: typeof blend) =>
+  fc.assert(
+    fc.property(anyLengths, anyLengths, anyLengths, fc.tuple(parts, parts, parts), (a, b, c, [p, q, r]) => {
+      const once = mix([
+        { lengths: a, share: p },
+        { lengths: b, share: q },
+        { lengths: c, share: r },
+      ]);
+      const left = mix([
+        {
+          lengths: mix([
+            { lengths: a, share: p },
+            { lengths: b, share: q },
+          ]),
+          share: p + q,
+        },
+        { lengths: c, share: r },
+      ]);
+      const right = mix([
+        { lengths: a, share: p },
+        {
+          lengths: mix([
+            { lengths: b, share: q },
+            { lengths: c, share: r },
+          ]),
+          share: q + r,
+        },
+      ]);
+      for (let i = 0; i < lengthCount; i++) {
+        expect(Math.abs(left[i]! - once[i]!)).toBeLessThan(1e-12);
+        expect(Math.abs(right[i]! - once[i]!)).toBeLessThan(1e-12);
+      }
+    }),
+    settings(500),
+  );
+test('blending is associative', () => blendingIsAssociative(blend));
 
 describe('laws of removal, blending and reading', () => {
   test('kept and removed make up what there was', () => {
@@ -140,6 +254,31 @@ describe('each law is seen to fail', () => {
     const wrong: Breaking = (lengths, t) =>
       breakByLength(lengths, t).map((count, i) => (i > 100 ? count * (1 - 1e-6) : count));
     expect(() => breakingKeepsLength(wrong)).toThrow();
+  });
+  test('on scission that spares short fibres', () => {
+    expect(() => scissionIsExact((lengths, t) => breakByLength(lengths, t, 1.1))).toThrow();
+  });
+  test('on scission a thousandth too strong', () => {
+    expect(() => scissionIsExact((lengths, t) => breakAtRandom(lengths, t * 1.001))).toThrow();
+  });
+  test('on a beard whose tangents were swapped', () => {
+    const swapped: Reading = (lengths) => {
+      const { meanMm, upperHalfMeanMm } = readBeard(lengths);
+      return { meanMm: upperHalfMeanMm, upperHalfMeanMm: meanMm, uniformityPercent: (100 * meanMm) / upperHalfMeanMm };
+    };
+    expect(() => upperHalfIsLonger(swapped, classingBeard.lengthScale)).toThrow();
+  });
+  test('on a beard read from the clamp while its scan starts further out', () => {
+    const offset: Reading = (lengths) => {
+      const read = readBeard(lengths);
+      const meanMm = read.meanMm - classingBeard.startMm / 100;
+      return { ...read, meanMm, uniformityPercent: (100 * meanMm) / read.upperHalfMeanMm };
+    };
+    expect(() => equalFibresReadFull(offset, classingBeard.lengthScale)).toThrow();
+  });
+  test('on blending that goes by the number of lots', () => {
+    const even: typeof blend = (components) => blend(components.map(({ lengths }) => ({ lengths, share: 1 })));
+    expect(() => blendingIsAssociative(even)).toThrow();
   });
   test('on breaking that joins fibres end to end', () => {
     const wrong: Breaking = (lengths) => {
