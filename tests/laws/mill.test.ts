@@ -5,6 +5,8 @@ import { closingErrorRelative } from '../../src/model/ledger.ts';
 import { readBeard } from '../../src/model/length/beard.ts';
 import { breakAtRandom } from '../../src/model/length/breakage.ts';
 import { gaussianByMass, totalLengthMm } from '../../src/model/length/length-distribution.ts';
+import { removeByLength } from '../../src/model/length/removal.ts';
+import { shortFibrePercent } from '../../src/model/length/statistics.ts';
 import { type Lot, type Part, partMasses, parts } from '../../src/model/lot.ts';
 import { card } from '../../src/model/mill/card.ts';
 import { comb } from '../../src/model/mill/comber.ts';
@@ -105,6 +107,18 @@ const combingEvens = (draw: Draw) =>
     expect(readBeard(combed.lengths).uniformityPercent).toBeGreaterThanOrEqual(before - tolerance);
   });
 
+/** Combing takes short fibre: by weight and by number no more of it is left than there was, however much noil is set. */
+const combingTakesShortFibre = (draw: Draw) =>
+  fc.property(anyFibre, scaled(5, 25), (fibre, noilPercent) => {
+    const carded = card(fibre).fibre;
+    const combed = draw(carded, noilPercent).fibre;
+    for (const by of ['weight', 'number'] as const) {
+      expect(shortFibrePercent(combed.lengths, by)).toBeLessThanOrEqual(
+        shortFibrePercent(carded.lengths, by) + tolerance,
+      );
+    }
+  });
+
 type Judge = typeof judgeCount;
 /** Finer or longer cotton never makes a count worse, and the named count can be spun. */
 const finerIsNoWorse = (judge: Judge) =>
@@ -145,6 +159,7 @@ describe('laws of the mill', () => {
   test('the lot that goes on is the one in the ledger', () => holds(lotIsInTheLedger(spin)));
   test('the same lot and decisions give the same yarn', () => holds(sameTwice(spin), 100));
   test('combing takes the noil set and raises uniformity', () => holds(combingEvens(comb)));
+  test('combing never raises short fibre', () => holds(combingTakesShortFibre(comb)));
   test('finer and longer cotton spins no worse', () => holds(finerIsNoWorse(judgeCount), 2000));
   test('longer staple needs no more twist', () => holds(longerNeedsNoMoreTwist(twistMultiplier), 2000));
 });
@@ -186,6 +201,14 @@ describe('each law is seen to fail', () => {
         fibre: { ...fibre, lengths: breakAtRandom(fibre.lengths, 0.05) },
         removedFraction: noilPercent / 100,
       })),
+    );
+  });
+  test('a comber that keeps the noil and sells the sliver', () => {
+    fails(
+      combingTakesShortFibre((fibre, noilPercent) => {
+        const { removed, removedFraction } = removeByLength(fibre.lengths, (l) => noilPercent / 100 / (1 + l / 10));
+        return { fibre: { ...fibre, lengths: removed }, removedFraction };
+      }),
     );
   });
   test('a comber set one point too high', () =>
