@@ -217,10 +217,10 @@ describe('waste and yarn realisation', () => {
   );
   test.each([
     ['coastal-plain', 'ringCarded', 90.1, 90],
-    ['river-bottom', 'ringCombed', 77.5, 75],
+    ['river-bottom', 'ringCombed', 76.6, 75],
     ['irrigated-desert', 'ringCombed', 77.8, 75],
   ] as const)(
-    'known miss: %s, %s, gives %f %, past the %i % that bounds the printed range of Indian mills: its lint holds under 2 % trash — Kumar, Process Management in Spinning, CRC 2014',
+    'known miss: %s, %s, gives %f %, past the %i % that bounds the printed range of Indian mills: its lint holds under 3 % trash — Kumar, Process Management in Spinning, CRC 2014',
     (farm, system, recorded, printed) => {
       const { classing, scenario } = runSeason(farmOf(farm)!, 1, null);
       const percent = 100 * spin(classing!.lot, { ...scenario.decisions.spinning, system }).yarnRealisation!;

@@ -52,8 +52,8 @@ describe('mean lint yield, lb/acre, ginned', () => {
   });
   test('the 1930s: between 157 (1930) and 270 lb (1937) — USDA-NASS 1866-2011 by way of agridat', () => {
     const yields = mean(farms.thirties.map(lintLbPerAcre));
-    expect(yields).toBeGreaterThan(157 * 0.9);
-    expect(yields).toBeLessThan(270 * 1.1);
+    expect(yields).toBeGreaterThan(157);
+    expect(yields).toBeLessThan(270);
   });
 });
 
@@ -109,7 +109,7 @@ describe('the classed crop', () => {
   });
   test.each<[Farm, number, number, string]>([
     ['coastalPlain', 3.2, 0.5, 'Southeast 2006 and 2011: 3.2'],
-    ['riverBottom', 3.5, 0.7, 'Mid-South 2011: 3.5'],
+    ['riverBottom', 3.8, 0.4, 'Mid-South 2011: 3.5; Mississippi and Arkansas 2012: 3.8 and 4.11'],
     ['highPlains', 3.16, 0.6, 'West Texas sales 2006-07: 3.16'],
     ['desert', 2.5, 0.5, 'desert Southwest 2006: 2.5'],
   ])('leaf, %s: %d within %d — USDA-AMS; Texas Tech (%s)', (farm, expected, tolerance) => {
@@ -132,12 +132,44 @@ describe('the classed crop', () => {
 });
 
 describe('the gin', () => {
-  const turnout = (farm: Farm) =>
+  const ginMean = (farm: Farm, pick: (summary: ReturnType<typeof summariseGin>) => number) =>
     mean(
-      farms[farm].map(
-        ({ cleaning, ginning, pressing }) => summariseGin(cleaning!.ledger, ginning!.ledger, pressing!.ledger).turnout,
+      farms[farm].map(({ cleaning, ginning, pressing }) =>
+        pick(summariseGin(cleaning!.ledger, ginning!.ledger, pressing!.ledger)),
       ),
     );
+  const turnout = (farm: Farm) => ginMean(farm, (summary) => summary.turnout);
+  const upland = ['coastalPlain', 'riverBottom', 'highPlains', 'desert'] as const;
+  test.each(upland)(
+    'seed with a 500-lb bale, %s as the season delivers it: 696 to 700 lb, 3 %% allowed — Ashley, Thomas, Holt & Valco 2018',
+    (farm) => {
+      const seed = ginMean(farm, (summary) => summary.seedLbPer500LbBale);
+      expect(seed).toBeGreaterThan(696 * 0.97);
+      expect(seed).toBeLessThan(700 * 1.03);
+    },
+  );
+  test('known miss: Pima leaves 808 lb of seed; 696 to 700 is a national mean of nearly all upland, and no figure for Pima was read', () => {
+    expect(Math.abs(ginMean('valley', (summary) => summary.seedLbPer500LbBale) - 808)).toBeLessThan(10);
+  });
+  test.each(['coastalPlain', 'riverBottom', 'desert'] as const)(
+    'gin waste with a 480-lb bale, picked, %s: 75 to 125 lb — Holt, farm press',
+    (farm) => {
+      const waste = ginMean(farm, (summary) => summary.wasteLbPer480LbBale);
+      expect(waste).toBeGreaterThan(75);
+      expect(waste).toBeLessThan(125);
+    },
+  );
+  test('known miss: Pima picked and roller ginned leaves 65 lb of waste, under the 75 to 125 lb of picked cotton: two gentle lint cleaners waste little — Holt, farm press', () => {
+    expect(Math.abs(ginMean('valley', (summary) => summary.wasteLbPer480LbBale) - 65)).toBeLessThan(4);
+  });
+  test('gin waste with a 480-lb bale, stripped with a field cleaner, highPlains: 300 to 450 lb — Holt, farm press', () => {
+    const waste = ginMean('highPlains', (summary) => summary.wasteLbPer480LbBale);
+    expect(waste).toBeGreaterThan(300);
+    expect(waste).toBeLessThan(450);
+  });
+  test('picked cotton of the default farm gins out near 38 %, the upper of 35 and 38 — Mississippi State, Estimating Yield by Boll Counting', () => {
+    expect(Math.abs(turnout('coastalPlain') - 0.38)).toBeLessThan(0.005);
+  });
   test('turnout of picked cotton 33 to 42 % — ERS Statistical Bulletin 929 (33.2 % in 1994/95); state variety trials (36-42 %, memory)', () => {
     expect(turnout('coastalPlain')).toBeGreaterThan(0.33);
     expect(turnout('coastalPlain')).toBeLessThan(0.42);
@@ -147,7 +179,7 @@ describe('the gin', () => {
     expect(turnout('highPlains')).toBeLessThan(0.34);
   });
   test('turnout of hand-picked cotton of the 1930s 33 to 36 % — lint of a third and a little more, memory', () => {
-    expect(turnout('thirties')).toBeGreaterThan(0.325);
+    expect(turnout('thirties')).toBeGreaterThan(0.33);
     expect(turnout('thirties')).toBeLessThan(0.36);
   });
 });

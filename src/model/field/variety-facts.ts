@@ -9,7 +9,7 @@ const peak =
 const raised = `${peak}; raised so that the mean crop, shortened by its season, is classed at the published staple (USDA-AMS 2012: 35.7; West Texas 35.6, 2006-07)`;
 const sumner = 'inside Sumner, Mississippi 1994, table 13 (Mississippi State variety trials)';
 const turnout =
-  'picked cotton of 8 % foreign matter then gins out near 38 %, between the tables’ 35 and 38 (Mississippi State, Estimating Yield by Boll Counting) and modern 40-44 % lint';
+  'chosen so that a picked farm leaves about 700 lb of seed with a 500-lb bale (Ashley, Thomas, Holt & Valco 2018) and gins out near 38 %, the upper of the tables’ 35 and 38 (Mississippi State, Estimating Yield by Boll Counting)';
 const fullWall = 'lint per seed over length at the variety’s linear density when full';
 
 /** What is bred into a class of varieties. Lint share is set here once, for the whole chain. */
@@ -48,21 +48,26 @@ const uplandPlant = {
 export const varietyFacts = {
   uplandShort: {
     ...uplandPlant,
-    lintShare: derived(0.41, 'fraction', [0.36, 0.44], turnout),
-    bollGrams: derived(5, 'g', [2, 6], sumner),
+    lintShare: derived(0.43, 'fraction', [0.36, 0.45], turnout),
+    bollGrams: derived(4.8, 'g', [2, 6], sumner),
     seedIndexGrams: derived(10, 'g', [7.8, 11.3], sumner),
-    fibresPerSeed: derived(16500, 'fibres/seed', [10000, 20000], fullWall),
+    fibresPerSeed: derived(17900, 'fibres/seed', [10000, 20000], fullWall),
     peakMm: assumption(28.2, 'mm', [27, 29], raised),
     brokenPerMm: assumption(0.015, 'breaks/mm', [0.01, 0.02], peak),
-    strengthGPerTex: published(28, 'g/tex', [25.5, 31.8], 'Mississippi State variety trials 1994'),
+    strengthGPerTex: assumption(
+      28,
+      'g/tex',
+      [25.5, 31.8],
+      'chosen inside the 25.5-31.8 of upland in the Mississippi State variety trials 1994',
+    ),
     standardFinenessMtex: memory(200, 'mtex', [180, 210], 'coarser upland'),
   },
   uplandMedium: {
     ...uplandPlant,
-    lintShare: derived(0.42, 'fraction', [0.36, 0.44], turnout),
-    bollGrams: derived(4.8, 'g', [2, 6], sumner),
+    lintShare: derived(0.44, 'fraction', [0.36, 0.45], turnout),
+    bollGrams: derived(4.65, 'g', [2, 6], sumner),
     seedIndexGrams: derived(9.8, 'g', [7.8, 11.3], sumner),
-    fibresPerSeed: derived(14150, 'fibres/seed', [10000, 20000], fullWall),
+    fibresPerSeed: derived(15350, 'fibres/seed', [10000, 20000], fullWall),
     peakMm: assumption(31.3, 'mm', [30.2, 32.2], raised),
     brokenPerMm: assumption(0.0087, 'breaks/mm', [0.005, 0.012], peak),
     strengthGPerTex: published(30, 'g/tex', [29, 31], 'USDA-AMS crops of 2010 and 2012'),
@@ -70,13 +75,18 @@ export const varietyFacts = {
   },
   uplandLong: {
     ...uplandPlant,
-    lintShare: derived(0.41, 'fraction', [0.36, 0.44], turnout),
-    bollGrams: derived(4.6, 'g', [2, 6], sumner),
+    lintShare: derived(0.43, 'fraction', [0.36, 0.45], turnout),
+    bollGrams: derived(4.4, 'g', [2, 6], sumner),
     seedIndexGrams: derived(9.8, 'g', [7.8, 11.3], sumner),
-    fibresPerSeed: derived(12000, 'fibres/seed', [10000, 20000], fullWall),
+    fibresPerSeed: derived(13000, 'fibres/seed', [10000, 20000], fullWall),
     peakMm: assumption(33.2, 'mm', [32.2, 34.2], raised),
     brokenPerMm: assumption(0.0028, 'breaks/mm', [0.001, 0.006], peak),
-    strengthGPerTex: published(31.5, 'g/tex', [30, 33], 'Mississippi State variety trials 1994: upland to 31.8'),
+    strengthGPerTex: assumption(
+      31.5,
+      'g/tex',
+      [30, 33],
+      'chosen near the strongest upland, 31.8, of the Mississippi State variety trials 1994',
+    ),
     standardFinenessMtex: memory(185, 'mtex', [170, 200], 'finer upland'),
   },
   pima: {
@@ -171,7 +181,7 @@ export const positionTable = {
 
 /** What was different in the 1930s. */
 export const thirtiesFacts = {
-  lintShareFactor: derived(0.84, 'ratio', [0.8, 0.9], 'hand-picked cotton of the time then gins out at 33-36 %'),
+  lintShareFactor: derived(0.81, 'ratio', [0.78, 0.86], 'hand-picked cotton of the time then gins out at 33-36 %'),
   bollFactor: assumption(0.9, 'ratio', [0.8, 1], 'no fertiliser; smaller bolls'),
   capacityFactor: derived(
     0.25,
@@ -179,11 +189,10 @@ export const thirtiesFacts = {
     [0.2, 0.35],
     'USDA-NASS 1930-1939: 157-270 lb of lint an acre, against about 800 today',
   ),
-  strengthFactor: published(
+  strengthFactor: assumption(
     0.87,
     'ratio',
-    [0.85, 0.9],
-    'southeastfarmpress.com 2012 classing: about 26 g/tex when instrument classing began, 30 today',
-    'older cotton was taken to be no stronger',
+    [0.8, 0.95],
+    'about 26 g/tex when instrument classing began, 30 today (southeastfarmpress.com, 2012 classing); cotton of the 1930s is taken to be as strong as that',
   ),
 } as const satisfies Record<string, Fact>;

@@ -10,8 +10,9 @@ export interface ForeignMatterFacts {
   /** Added when the yield is nothing, taken off when it is twice the reference. */
   readonly perPoorCrop: Fact;
   readonly referenceLintLbPerAcre: Fact;
-  /** The published limits for this method: the sum is held inside them. */
-  readonly limits: Fact;
+  /** The sum is held between these. */
+  readonly least: Fact;
+  readonly most: Fact;
 }
 
 const tuned = 'chosen so that an ordinary crop comes to the published level';
@@ -46,11 +47,18 @@ export const foreignMatterFacts = {
       source: 'a fair yield when cotton was picked by hand',
       mark: 'assumption',
     },
-    limits: {
+    least: {
+      value: 0.01,
+      unit: 'fraction',
+      range: [0, 0.02],
+      source: 'hand picked 1-3 % clean (USDA Agriculture Handbook 503)',
+      mark: 'memory',
+    },
+    most: {
       value: 0.05,
       unit: 'fraction',
-      range: [0.01, 0.05],
-      source: 'hand picked 1-3 % clean, up to 5 % (USDA Agriculture Handbook 503)',
+      range: [0.03, 0.05],
+      source: 'hand picked up to 5 % (USDA Agriculture Handbook 503)',
       mark: 'memory',
     },
   },
@@ -77,21 +85,28 @@ export const foreignMatterFacts = {
       source: 'an ordinary picked yield',
       mark: 'assumption',
     },
-    limits: {
+    least: {
+      value: 0.045,
+      unit: 'fraction',
+      range: [0.045, 0.05],
+      source:
+        'spindle picked 4.6 % over four tests (ASAE, Alternate harvesting systems and cotton quality); a hair below',
+      mark: 'derived',
+    },
+    most: {
       value: 0.15,
       unit: 'fraction',
-      range: [0.045, 0.15],
-      source:
-        'spindle picked 4.6 % (ASAE, Alternate harvesting systems and cotton quality); at gins generally 5-15 % (Whitelock & Anthony 2003)',
+      range: [0.1, 0.15],
+      source: 'at gins generally 5-15 % (Whitelock & Anthony 2003)',
       mark: 'published',
     },
   },
   stripper: {
     base: {
-      value: 0.33,
+      value: 0.345,
       unit: 'fraction',
       range: [0.28, 0.38],
-      source: `${tuned} of 36-38 % on a dryland crop`,
+      source: `${tuned} of gin waste behind a field cleaner, 300-450 lb (Holt, farm press), on a dryland crop`,
       mark: 'assumption',
     },
     perLeaf: {
@@ -115,13 +130,20 @@ export const foreignMatterFacts = {
       source: 'an ordinary stripped yield',
       mark: 'assumption',
     },
-    limits: {
+    least: {
+      value: 0.25,
+      unit: 'fraction',
+      range: [0.25, 0.28],
+      source: 'about 25 % even with a field extractor (Garner 1976); brush-stripped 27.8 % (ASAE, same)',
+      mark: 'published',
+    },
+    most: {
       value: 0.4,
       unit: 'fraction',
-      range: [0.25, 0.4],
+      range: [0.368, 0.45],
       source:
-        'brush-stripped 27.8 % (ASAE, same); about 25 % with a field extractor (Garner 1976); lots to 36.8 % (Funk et al. 2018)',
-      mark: 'published',
+        'the trashiest lots of a study held 36.8 % (Funk et al. 2018); room is left for a poor crop worse than those lots',
+      mark: 'assumption',
     },
   },
 } as const satisfies Record<string, ForeignMatterFacts>;
@@ -158,7 +180,7 @@ export const foreignMatterShares = {
 
 /** What the field cleaner on a stripper throws back, as shares of each part. */
 export const fieldCleaner = {
-  removedFraction: { burs: 0.7, sticks: 0.45, leaf: 0.3, motes: 0.1, dirt: 0.4, lint: 0.01, seed: 0.01 },
+  removedFraction: { burs: 0.64, sticks: 0.45, leaf: 0.3, motes: 0.1, dirt: 0.4, lint: 0.01, seed: 0.01 },
   unit: 'fraction',
   source:
     'leaves less than half of the foreign matter (published: Smith, Jones & Miller, Texas Agricultural Experiment Station, preface); split by class assumed',

@@ -16,8 +16,7 @@ export function foreignMatterFraction(method: HarvestMethod, leafRemaining: numb
   const facts = foreignMatterFacts[gatherer(method)];
   const poor = Math.min(1, Math.max(-1, 1 - lintLbPerAcre / facts.referenceLintLbPerAcre.value));
   const sum = facts.base.value + facts.perLeaf.value * leafRemaining + facts.perPoorCrop.value * poor;
-  const [low, high] = facts.limits.range;
-  return Math.min(high, Math.max(low, sum));
+  return Math.min(facts.most.value, Math.max(facts.least.value, sum));
 }
 
 /** Whether the yield is so far below the method's ordinary one that the trash in a pound of lint shows it. */
