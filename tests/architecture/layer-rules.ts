@@ -3,6 +3,9 @@ import { loadedWith, type Module } from './module-graph.ts';
 /** Files of the model's own folder that stand above the links: what folds a season, and what reads one. All others are core. */
 const chainFiles: readonly string[] = ['chain.ts', 'season.ts', 'timeline.ts'];
 
+/** The list of all facts: it reads every link's and the trace's, and nothing else. */
+const listFiles: readonly string[] = ['fact-list.ts'];
+
 const links = ['field', 'harvest', 'module', 'gin', 'classing', 'mill', 'cloth'];
 
 /** What a layer may reach: other layers, and packages. */
@@ -11,7 +14,7 @@ interface Layer {
   readonly packages: readonly string[];
 }
 
-const modelLayers = ['core', 'chain', 'trace', ...links.map((link) => `link:${link}`)];
+const modelLayers = ['core', 'chain', 'trace', 'list', ...links.map((link) => `link:${link}`)];
 const pagePackages = ['preact', 'xstate', 'valibot', 'd3-scale', 'd3-shape'];
 /** Only these put the page together. */
 const assembling: Layer = {
@@ -43,6 +46,7 @@ const layers: Readonly<Record<string, Layer>> = {
   ),
   chain: { layers: ['core', 'chain', 'scenarios', ...links.map((link) => `link:${link}`)], packages: modelPackages },
   trace: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: modelPackages },
+  list: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: [] },
   checks: { layers: [...modelLayers, 'checks'], packages: [] },
   workings: { layers: [...modelLayers, 'workings'], packages: [] },
   doubt: { layers: [...modelLayers, 'doubt'], packages: [] },
@@ -70,7 +74,7 @@ function layerOf(path: string): string | undefined {
   if (top !== 'src' || first === undefined || second === undefined) return undefined;
   if (first !== 'model') return first in layers ? first : undefined;
   const folder = path.split('/').length > 3 ? second : undefined;
-  if (folder === undefined) return chainFiles.includes(second) ? 'chain' : 'core';
+  if (folder === undefined) return listFiles.includes(second) ? 'list' : chainFiles.includes(second) ? 'chain' : 'core';
   if (folder === 'length') return 'core';
   if (folder === 'trace' || folder === 'chain') return folder;
   return links.includes(folder) ? `link:${folder}` : undefined;
