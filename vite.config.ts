@@ -1,7 +1,12 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
+import mdx from '@mdx-js/rollup';
+import remarkFrontmatter from 'remark-frontmatter';
+import remarkGfm from 'remark-gfm';
+import remarkMdxFrontmatter from 'remark-mdx-frontmatter';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { factUsesPlugin } from './src/cli/fact-uses.ts';
 
 /** Writes which modules each chunk holds, for the size budget: build/chunks.json, beside the site and not in it. */
 const chunkList = (): Plugin => ({
@@ -32,7 +37,19 @@ const chunkList = (): Plugin => ({
 // Relative base: the build folder runs unchanged from any static host and any sub-path.
 export default defineConfig({
   base: './',
-  plugins: [chunkList()],
+  plugins: [
+    // MDX first: what follows must meet its output as JavaScript.
+    {
+      enforce: 'pre',
+      ...mdx({
+        jsxImportSource: 'preact',
+        remarkPlugins: [remarkGfm, remarkFrontmatter, remarkMdxFrontmatter],
+      }),
+    },
+    factUsesPlugin(import.meta.dirname),
+    chunkList(),
+  ],
+  worker: { format: 'es' },
   // Vite reads jsxImportSource from tsconfig only for files its include covers; say it here so no React JSX can slip in.
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   build: {

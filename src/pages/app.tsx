@@ -12,6 +12,16 @@ import { keepPreferences, type Preferences, readPreferences } from './preference
 import { hashOf, readRoute } from './route.ts';
 
 const SeasonPage = lazy(() => import('./season/season-page.tsx'));
+const SourcesPage = lazy(() => import('./sources/sources-page.tsx'));
+const ModelPage = lazy(() => import('./model-page.tsx'));
+
+/** The pages there are, in the order of the navigation. */
+const pages = ['season', 'sources', 'model'] as const;
+const hrefs: Readonly<Record<(typeof pages)[number], string>> = {
+  season: hashOf({ page: 'season', station: 'planting', query: '' }),
+  sources: hashOf({ page: 'sources' }),
+  model: hashOf({ page: 'model' }),
+};
 
 /** The address as it stands, followed. */
 function useRoute() {
@@ -77,11 +87,7 @@ export function App() {
         <a class="brand" href={hashOf({ page: 'home' })}>
           {words.messages.common.product}
         </a>
-        <Navigation
-          pages={['season']}
-          current={route.page === 'home' ? null : route.page}
-          hrefOf={() => hashOf({ page: 'season', station: 'planting', query: '' })}
-        />
+        <Navigation pages={pages} current={route.page === 'home' ? null : route.page} hrefOf={(page) => hrefs[page]} />
         <LanguageUnitsBar
           theme={preferences.theme}
           onLanguage={(chosen) => change({ language: chosen })}
@@ -105,7 +111,9 @@ export function App() {
               </main>
             }
           >
-            <SeasonPage route={route} preferences={preferences} />
+            {route.page === 'season' ? <SeasonPage route={route} preferences={preferences} /> : null}
+            {route.page === 'sources' ? <SourcesPage /> : null}
+            {route.page === 'model' ? <ModelPage /> : null}
           </Suspense>
         )}
       </ErrorBoundary>

@@ -3,6 +3,8 @@ import { type StationId, stationIds } from '../model/station.ts';
 /** Every address of the app. Hash routes: any static host and any sub-path will do, and no server needs rewrites. */
 export type Route =
   | { readonly page: 'home' }
+  | { readonly page: 'sources' }
+  | { readonly page: 'model' }
   | { readonly page: 'season'; readonly station: StationId; readonly query: string };
 
 /** An address read, and what of it could not be. */
@@ -20,6 +22,8 @@ export function readRoute(hash: string): ReadRoute {
   const [path = '', query = ''] = hash.replace(/^#/, '').split(/\?(.*)/s);
   const [page, station, ...rest] = path.split('/').filter(Boolean);
   if (page === undefined) return { route: { page: 'home' }, unread: null };
+  if (page === 'sources' || page === 'model')
+    return { route: { page }, unread: station === undefined ? null : path.slice(0, 60) };
   if (page !== 'season') return { route: { page: 'home' }, unread: path.slice(0, 60) };
   const known = stationIds.find((id) => id === station);
   if (station !== undefined && known === undefined) {
@@ -34,5 +38,6 @@ export function readRoute(hash: string): ReadRoute {
 /** The hash of a route. */
 export function hashOf(route: Route): string {
   if (route.page === 'home') return '#/';
+  if (route.page !== 'season') return `#/${route.page}`;
   return `#/season/${route.station}${route.query ? `?${route.query}` : ''}`;
 }

@@ -6,17 +6,17 @@ import { useNarrow } from './use-narrow.ts';
 /** The pages there are. */
 type PageId = keyof Messages['navigation']['pages'];
 
-export interface NavigationProps {
+export interface NavigationProps<Page extends PageId> {
   /** The pages that exist so far, in order. */
-  readonly pages: readonly PageId[];
+  readonly pages: readonly Page[];
   /** The page shown; null on the first view. */
   readonly current: PageId | null;
   /** The address of a page, such as '#/bench'. */
-  readonly hrefOf: (page: PageId) => string;
+  readonly hrefOf: (page: Page) => string;
 }
 
 /** The way between pages: a row of links; on a phone one button that unfolds them. */
-export function Navigation({ pages, current, hrefOf }: NavigationProps) {
+export function Navigation<Page extends PageId>({ pages, current, hrefOf }: NavigationProps<Page>) {
   const { messages } = useWords();
   const { navigation: words } = messages;
   const narrow = useNarrow();

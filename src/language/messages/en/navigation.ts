@@ -9,6 +9,7 @@ export const navigation = {
     teach: 'Teach',
     kiosk: 'Kiosk',
     sources: 'Sources',
+    model: 'The model',
   },
   doors: {
     heading: 'One boll makes a patch about four inches square.',

@@ -11,6 +11,7 @@ export const navigation: typeof english = {
     teach: 'Enseñar',
     kiosk: 'Pantalla',
     sources: 'Fuentes',
+    model: 'El modelo',
   },
   doors: {
     heading: 'Una bellota de algodón da un retazo de unas cuatro pulgadas por lado.',
