@@ -18,6 +18,7 @@ export const streamNames = [
   'mill',
   'cloth',
   'scene',
+  'doubt',
 ] as const;
 export type StreamName = (typeof streamNames)[number];
 
