@@ -11,6 +11,7 @@ import type { WeatherYear } from './field/weather.ts';
 import { cleanSeedCotton } from './gin/clean.ts';
 import { ginLot } from './gin/gin-lot.ts';
 import { pressBales } from './gin/press.ts';
+import { paidSeedKg } from './gin/seed.ts';
 import { harvest } from './harvest/harvest.ts';
 import { totalKg } from './lot.ts';
 import { spin } from './mill/spin.ts';
@@ -103,7 +104,7 @@ function ginSeason(begun: Season, field: FieldSeason, crop: FieldCrop): Season {
     payments: settle({
       era,
       bales: classed.classed,
-      seedKg: totalKg(ginned.seedHouse),
+      seedKg: paidSeedKg(ginned.seedHouse),
       storageMonths: 0,
       handPickedSeedCottonKg: decisions.harvest.method === 'hand' ? totalKg(gathered.lot) : null,
     }),

@@ -192,11 +192,12 @@ export const cleaningFacts = {
 
 export const standFacts = {
   fullPaceToPercent: {
-    value: 8,
+    value: 7.5,
     unit: '% wet basis',
     range: [7, 8],
-    source: 'gin at 6-8 % lint moisture (Hughs et al. 2004); 6-7 % (cottonguide.org; Valco)',
-    mark: 'published',
+    source:
+      'gin at 6-8 % lint moisture (Hughs et al. 2004) or 6-7 % (cottonguide.org; Valco): between the two upper ends',
+    mark: 'derived',
   },
   chokesAbovePercent: {
     value: 12,
@@ -213,12 +214,20 @@ export const standFacts = {
     mark: 'derived',
     note: 'the moisture of those modules is not given; it is taken as the choking limit',
   },
+  rakedOutSlowPerPoint: {
+    value: 0.005,
+    unit: '1/point',
+    range: [0.003, 0.01],
+    source:
+      'damp wads picked from a slowed stand; only the direction is known. Enough that the heavier seed and the trash left in damp lint pay nobody',
+    mark: 'assumption',
+  },
   rakedOutPerPoint: {
     value: 0.03,
     unit: '1/point',
     range: [0.01, 0.05],
     source:
-      'wads raked out of a choked roll and thrown on the trash; wet modules turned out 26 % lint where dry ones gave 34 (Texas A&M, deltafarmpress.com), in kind',
+      'on top of that, wads raked out of a choked roll and thrown on the trash; wet modules turned out 26 % lint where dry ones gave 34 (Texas A&M, deltafarmpress.com), in kind',
     mark: 'assumption',
   },
   mostRakedOut: {
@@ -273,6 +282,14 @@ export const oilMillFacts = {
     range: [0.07, 0.09],
     source: 'National Cottonseed Products Association',
     mark: 'memory',
+  },
+  seedPaidToPercent: {
+    value: 12,
+    unit: '% wet basis',
+    range: [10, 13],
+    source:
+      'seed keeps its oil up to 12 % and stores below 10 % (Cotton Inc., cottonseed pages); that damper seed is paid as if dried to 12 % is assumed',
+    mark: 'assumption',
   },
   seedLbPerCubicFoot: {
     value: 25,

@@ -16,14 +16,15 @@ export interface StandRun {
  * @param lintMoisturePercent lint in the stand, % wet basis
  */
 export function standRun(lintMoisturePercent: number): StandRun {
-  const { fullPaceToPercent, chokesAbovePercent, paceAtChoke, rakedOutPerPoint, mostRakedOut } = facts;
+  const { fullPaceToPercent, chokesAbovePercent, paceAtChoke, rakedOutSlowPerPoint, rakedOutPerPoint, mostRakedOut } =
+    facts;
   if (lintMoisturePercent <= fullPaceToPercent.value) return { verdict: 'runs', paceShare: 1, rakedOutFraction: 0 };
-  const span = chokesAbovePercent.value - fullPaceToPercent.value;
-  const way = Math.min(1, (lintMoisturePercent - fullPaceToPercent.value) / span);
+  const damp = lintMoisturePercent - fullPaceToPercent.value;
+  const way = Math.min(1, damp / (chokesAbovePercent.value - fullPaceToPercent.value));
   const over = Math.max(0, lintMoisturePercent - chokesAbovePercent.value);
   return {
     verdict: over > 0 ? 'chokes' : 'slows',
     paceShare: 1 - way * (1 - paceAtChoke.value),
-    rakedOutFraction: Math.min(mostRakedOut.value, over * rakedOutPerPoint.value),
+    rakedOutFraction: Math.min(mostRakedOut.value, damp * rakedOutSlowPerPoint.value + over * rakedOutPerPoint.value),
   };
 }

@@ -5,8 +5,8 @@ import { totalDryKg, totalKg } from '../../../src/model/lot.ts';
 import { delivered } from './hand-made-lot.ts';
 
 describe('the pace of a stand', () => {
-  test('is its own at 6 to 8 % lint moisture — Hughs et al. 2004', () => {
-    for (const percent of [3, 6, 7, 8])
+  test('is its own at 6 to 7.5 % lint moisture — Hughs et al. 2004; Valco', () => {
+    for (const percent of [3, 6, 7, 7.5])
       expect(standRun(percent)).toEqual({ verdict: 'runs', paceShare: 1, rakedOutFraction: 0 });
   });
   test('falls with damp lint, to the 19 of 42 bales an hour of wet modules — Texas A&M, deltafarmpress.com', () => {
@@ -15,7 +15,7 @@ describe('the pace of a stand', () => {
     expect(damp.paceShare).toBeLessThan(1);
     expect(wet.paceShare).toBeLessThan(damp.paceShare);
     expect(Math.abs(wet.paceShare - 19 / 42)).toBeLessThan(0.01);
-    expect(wet.rakedOutFraction).toBe(0);
+    expect(wet.rakedOutFraction).toBeLessThan(0.03);
   });
   test('a choked stand loses cotton, never more than wet modules lost: 26 % turnout for 34 — Texas A&M', () => {
     expect(standRun(13).verdict).toBe('chokes');
