@@ -1,4 +1,5 @@
 import { type ClothDescription, describeCloth } from '../model/cloth/describe-cloth.ts';
+import { type Tightness, tightnessOf } from '../model/cloth/tightness.ts';
 import { weaveIds } from '../model/cloth/weaves.ts';
 import { badInput, InputError } from './input-error.ts';
 import type { Io } from './main.ts';
@@ -40,22 +41,31 @@ export function clothCommand(args: readonly string[], io: Io): void {
     warpCrimpPercent: crimpOf('warp-crimp'),
     weftCrimpPercent: crimpOf('weft-crimp'),
   });
-  if (cloth.jamming.jammed) throw new InputError(jammedLine(cloth));
-  io.out(options.json ? JSON.stringify(clothReport(cloth), null, 2) : clothText(cloth));
+  const status = tightnessOf(cloth.construction);
+  if (status === 'jammed') throw new InputError(jammedLine(cloth));
+  io.out(options.json ? JSON.stringify(clothReport(cloth, status), null, 2) : clothText(cloth, status));
 }
 
-function jammedLine({ construction, jamming }: ClothDescription): string {
-  const { endsPerInch, picksPerInch } = construction;
+/** The setts at which round threads would just lie beside one another. */
+function roomFor({ jamming }: ClothDescription): string {
   const most = [
     jamming.highestEndsPerInch === null ? '' : `at most ${jamming.highestEndsPerInch.toFixed(0)} ends`,
     jamming.highestPicksPerInch === null ? '' : `at most ${jamming.highestPicksPerInch.toFixed(0)} picks`,
   ].filter(Boolean);
-  const allowed = most.length > 0 ? `${most.join(', or ')} with the other as given` : 'fewer of both';
-  return `--ends, --picks: ${endsPerInch.toFixed(1)} x ${picksPerInch.toFixed(1)} per inch do not fit these yarns; allowed: ${allowed}`;
+  return most.length > 0 ? `${most.join(', or ')} with the other as given` : 'fewer of both';
+}
+
+const tightLine = (cloth: ClothDescription): string =>
+  `Tight: round threads have room for ${roomFor(cloth)}; these must be pressed flat.`;
+
+function jammedLine(cloth: ClothDescription): string {
+  const { endsPerInch, picksPerInch } = cloth.construction;
+  return `--ends, --picks: ${endsPerInch.toFixed(1)} x ${picksPerInch.toFixed(1)} per inch do not fit these yarns, even pressed flat; allowed: ${roomFor(cloth)}`;
 }
 
 /** The keys that other programs read. */
-const clothReport = (cloth: ClothDescription) => ({
+const clothReport = (cloth: ClothDescription, status: Tightness) => ({
+  status,
   gramsPerSquareMetre: cloth.gramsPerSquareMetre,
   ouncesPerSquareYard: cloth.ouncesPerSquareYard,
   warpCover: cloth.warpCover,
@@ -68,8 +78,9 @@ const clothReport = (cloth: ClothDescription) => ({
   thicknessMm: cloth.thicknessMm,
 });
 
-const clothText = (cloth: ClothDescription): string =>
+const clothText = (cloth: ClothDescription, status: Tightness): string =>
   [
+    ...(status === 'tight' ? [tightLine(cloth)] : []),
     `${cloth.ouncesPerSquareYard.toFixed(2)} oz/yd2, ${cloth.gramsPerSquareMetre.toFixed(1)} g/m2`,
     `Cover (28 is full): warp ${cloth.warpCover.toFixed(1)}, weft ${cloth.weftCover.toFixed(1)}, cloth ${cloth.clothCover.toFixed(1)}`,
     `Thread count ${cloth.threadCount.toFixed(0)}, each yarn counted once`,

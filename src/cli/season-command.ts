@@ -57,7 +57,8 @@ function readScenario(nameOrFile: string, io: Io): Scenario {
   }
   let input: unknown;
   try {
-    input = JSON.parse(readText('scenario', nameOrFile, io));
+    // Some editors begin a file with a byte-order mark, which JSON does not know.
+    input = JSON.parse(readText('scenario', nameOrFile, io).replace(/^\uFEFF/, ''));
   } catch (error) {
     if (error instanceof InputError) throw error;
     throw badInput('--scenario', `${nameOrFile} (${(error as Error).message})`, 'a JSON scenario');

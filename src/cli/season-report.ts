@@ -70,6 +70,11 @@ export function seasonReport(season: Season) {
       seedCottonLbPer480LbBale: gin.seedCottonLbPer480LbBale,
       seedLbPer500LbBale: gin.seedLbPer500LbBale,
       wasteLbPer480LbBale: gin.wasteLbPer480LbBale,
+      standMoisturePercent: ginning!.standMoisturePercent,
+      standVerdict: ginning!.standRun.verdict,
+      standPaceShare: ginning!.standRun.paceShare,
+      lintCleaners: ginning!.lintCleaners,
+      baleMoisturePercent: pressing!.moisturePercent,
     },
     fibre:
       season.fibreTrail.length === 0
@@ -93,12 +98,18 @@ export function seasonReport(season: Season) {
         strengthGPerTex: bale.reading.strengthGPerTex,
         uniformityPercent: bale.reading.uniformityPercent,
         premiumPoints: bale.premiumPoints,
+        filled: bale.filled,
+        paidLb: bale.paidLb,
+        waterRule: bale.waterRule,
         valueUsd: bale.valueUsd,
+        priceYear: bale.priceYear,
+        basis: bale.basis,
       })) ?? null,
     money: season.payments && {
       lines: season.payments.lines,
       netToFarmUsd: season.payments.netToFarmUsd,
       mixedYears: season.payments.mixedYears,
+      years: season.payments.years,
     },
     yarn: spinning?.yarn
       ? {

@@ -14,6 +14,7 @@ import * as classingNormalCurveFacts from './classing/normal-curve-facts.ts';
 import * as classingPriceFacts from './classing/price-facts.ts';
 import * as classingStapleFacts from './classing/staple-facts.ts';
 import * as clothFacts from './cloth/facts.ts';
+import * as clothTightnessFacts from './cloth/tightness-facts.ts';
 import * as clothWeaveFacts from './cloth/weave-facts.ts';
 import type { Fact, Mark } from './fact.ts';
 import * as fibreFacts from './fibre-facts.ts';
@@ -60,6 +61,7 @@ const files: Readonly<Record<string, object>> = {
   'classing/price-facts': classingPriceFacts,
   'classing/staple-facts': classingStapleFacts,
   'cloth/facts': clothFacts,
+  'cloth/tightness-facts': clothTightnessFacts,
   'cloth/weave-facts': clothWeaveFacts,
   'fibre-facts': fibreFacts,
   'field/calendar-facts': fieldCalendarFacts,

@@ -155,10 +155,97 @@ describe('bad input: one line naming the field, the value and what is allowed, e
   });
 });
 
+/** A farm's file with some decisions of one station changed. */
+function fileOf(id: string, station: 'planting' | 'ginning', change: object): string {
+  const farm = farms.find((candidate) => candidate.id === id)!;
+  const decisions = { ...farm.decisions, [station]: { ...farm.decisions[station], ...change } };
+  return JSON.stringify({ ...farm, decisions });
+}
+
+describe('words a person can read', () => {
+  test('every sum of money names the year of its prices, or that they are mixed', () => {
+    const present = command('season').out;
+    expect(present).toMatch(/Bales: .*worth \$[\d,]+ in all, at prices of 20\d\d/);
+    expect(present).toMatch(/Left to the farm: .*at prices of mixed years \(\d{4}, /);
+    expect(command('season --scenario hand-picked-1930s').out).toMatch(/worth \$[\d,]+ in all, at prices of 1937/);
+    expect(command('bale').out).toMatch(/Value \$[\d.]+ at prices of 20\d\d/);
+  });
+  test('and so do the data', () => {
+    const { bales, money } = command('season --json').json();
+    for (const bale of bales) expect(bale).toMatchObject({ priceYear: expect.any(Number), filled: expect.any(Array) });
+    expect(money).toMatchObject({ mixedYears: true, years: expect.arrayContaining([bales[0].priceYear]) });
+    expect(command('bale --json').json()).toMatchObject({ priceYear: expect.any(Number), filled: expect.any(Array) });
+  });
+  test.each(farms.map(({ id }) => id))('%s: nothing goes to a place by rounding alone', (id) => {
+    const places = command(`season --scenario ${id}`).out.split('Where it went:')[1]!;
+    expect(places.split('closing error')[0]).not.toMatch(/e-\d|\s0(\.0+)? lb/);
+  });
+  test('a crop that stops says why in a sentence', () => {
+    const late = { 'late.json': fileOf('high-plains-dryland', 'planting', { plantingDayOfYear: 191 }) };
+    const { out } = command('season --scenario late.json --seed 3', late);
+    expect(out).toMatch(/Stopped at [A-Z]\w+\. [A-Z][^{}]+heat units gathered, .* needed\./);
+    expect(out).not.toMatch(/noBollOpened|neverFlowered|neverSquared/);
+  });
+  test('more lint cleaners than their kind allows: how many were in line', () => {
+    const air = { 'air.json': fileOf('coastal-plain', 'ginning', { lintCleaner: 'air', lintCleaners: 3 }) };
+    expect(command('season --scenario air.json', air).out).toContain('1 of 3 lint cleaners');
+    const { gin } = command('season --scenario air.json --json', air).json();
+    expect(gin.lintCleaners).toEqual({ wanted: 3, inLine: 1 });
+  });
+  test.each([
+    ['name', { ...farms[0], name: 'Plain' }, 'a text in en and one in es'],
+    ['name.en', { ...farms[0], name: { en: 'x'.repeat(201), es: '' } }, 'text of at most 200 characters'],
+    ['scenario', null, 'a group of fields'],
+  ])('a scenario with a wrong %s is refused without words of the program', (field, scenario, allowed) => {
+    const { code, said } = command('season --scenario bad.json', { 'bad.json': JSON.stringify(scenario) });
+    expect(code).toBe(2);
+    expect(said).toContain(`${field}: `);
+    expect(said).toContain(`allowed: ${allowed}`);
+    expect(said).not.toMatch(/Object|<=/);
+  });
+});
+
+describe('files as they come', () => {
+  test('a scenario with a byte-order mark is read', () => {
+    const marked = { 'farm.json': `\uFEFF${JSON.stringify(farms[1])}` };
+    expect(command('season --scenario farm.json --json', marked).json().scenario).toBe(farms[1]!.id);
+  });
+  const days = Array.from({ length: 365 }, (_, index) => {
+    const date = new Date(Date.UTC(2013, 0, 1 + index)).toISOString().slice(0, 10);
+    return `${date},30,20,3`;
+  });
+  const record = (latitude: string | null) =>
+    [
+      `DATE,TMAX,TMIN,PRCP${latitude === null ? '' : ',LATITUDE'}`,
+      ...days.map((day) => (latitude === null ? day : `${day},${latitude}`)),
+    ].join('\n');
+  test('the latitude of a record is its own; the scenario’s where it has none; as asked only where asked', () => {
+    const files = { 'own.csv': record('34.2'), 'none.csv': record(null) };
+    expect(command('season --weather own.csv', files).said).toContain('latitude 34.2 (from the LATITUDE column)');
+    expect(command('season --weather none.csv', files).said).toContain(
+      'latitude 31.35 (none given, so that of the farm)',
+    );
+    expect(command('season --weather own.csv --latitude 30', files).said).toContain('latitude 30 (as asked)');
+  });
+  test('a latitude of 999 is refused', () => {
+    const { code, said } = command('season --weather far.csv', { 'far.csv': record('999') });
+    expect(code).toBe(2);
+    expect(said).toContain('LATITUDE, line 2: 999 is not allowed; allowed: -60 to 60');
+  });
+});
+
+test('30/20 tex at 40 x 30 per cm is described, and called tight — GATE 2009 Q37 (Indian Institutes of Technology)', () => {
+  const line = 'cloth --warp 30tex --weft 20tex --ends 40/cm --picks 30/cm --warp-crimp 10 --weft-crimp 10';
+  const { code, json } = command(`${line} --json`);
+  expect(code).toBe(0);
+  expect(json()).toMatchObject({ status: 'tight' });
+  expect(json().gramsPerSquareMetre).toBeCloseTo(198, 6);
+  expect(command(line).out).toMatch(/^Tight: /);
+  expect(command('cloth --warp 30 --weft 30 --ends 68 --picks 68 --json').json().status).toBe('fits');
+});
+
 test('a crop that fails is a result: exit code 0, the rest null, the ledger closed', () => {
-  const plains = farms.find(({ id }) => id === 'high-plains-dryland')!;
-  const planting = { ...plains.decisions.planting, plantingDayOfYear: 191 };
-  const file = JSON.stringify({ ...plains, decisions: { ...plains.decisions, planting } });
+  const file = fileOf('high-plains-dryland', 'planting', { plantingDayOfYear: 191 });
   const { code, json } = command('season --scenario late.json --seed 3 --json', { 'late.json': file });
   expect(code).toBe(0);
   expect(json()).toMatchObject({ gin: null, fibre: null, bales: null, yarn: null, cloth: null });
