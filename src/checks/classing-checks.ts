@@ -4,4 +4,9 @@ import { classingGradeChecks } from './classing-grade-checks.ts';
 import { classingMoneyChecks } from './classing-money-checks.ts';
 import { classingOfficeChecks } from './classing-office-checks.ts';
 
-export const classingChecks: readonly Check[] = [...classingGradeChecks, ...classingMoneyChecks, ...classingCropChecks];
+export const classingChecks: readonly Check[] = [
+  ...classingGradeChecks,
+  ...classingOfficeChecks,
+  ...classingMoneyChecks,
+  ...classingCropChecks,
+];
