@@ -3,7 +3,7 @@ import { farmOf } from '../model/farms.ts';
 import { readFibre } from '../model/fibre.ts';
 import { climateOf } from '../model/field/climates.ts';
 import type { FieldPlan } from '../model/field/field-plan.ts';
-import type { FieldCrop, FieldSeason } from '../model/field/field-season.ts';
+import type { FieldCrop, FieldDay, FieldSeason } from '../model/field/field-season.ts';
 import { generateWeather } from '../model/field/generate-weather.ts';
 import { growSeason } from '../model/field/grow-season.ts';
 import type { WeatherYear } from '../model/field/weather.ts';
@@ -87,3 +87,12 @@ export const standing = ({ crop }: FieldSeason): number =>
   crop ? crop.lintLbPerAcre * (1 - crop.weatheredFraction) : 0;
 /** Readings of the fibre in the bolls. */
 export const fibreInBolls = (season: FieldSeason) => readFibre(cropOf(season).grown.fibre);
+
+/** Mean of a figure over the seasons of a farm's field, worked out when asked. */
+export const farmMean = (name: FarmName, figure: (season: FieldSeason) => number) => () =>
+  fieldMean(planOf(name), figure);
+/** The same in the Delta, the ordinary field of most sources. */
+export const delta = (figure: (season: FieldSeason) => number) => farmMean('midSouth', figure);
+/** A day of a season by its day of the year. */
+export const dayAt = ({ days }: FieldSeason, dayOfYear: number): FieldDay =>
+  days.find((day) => day.dayOfYear === dayOfYear)!;
