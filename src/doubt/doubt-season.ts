@@ -38,6 +38,8 @@ export interface DoubtResult {
   /** Facts that this season reads and that were moved one at a time. */
   readonly movedSingly: number;
   readonly held: readonly HeldFact[];
+  /** Tables of unsure numbers, which have no range to move in. */
+  readonly heldTables: number;
 }
 
 const recordOf = <Value>(read: (name: OutcomeName) => Value): Record<OutcomeName, Value> =>
@@ -63,7 +65,7 @@ export function* doubtSeason(input: DoubtInput, listed: number): Generator<Doubt
     swings.push(swing);
     yield { share: (count + 2 * swings.length) / all };
   }
-  const { moved, held } = sortUnsureFacts();
+  const { moved, held, heldTables } = sortUnsureFacts();
   return {
     base,
     seasons: drawn.length,
@@ -73,5 +75,6 @@ export function* doubtSeason(input: DoubtInput, listed: number): Generator<Doubt
     moved: moved.length,
     movedSingly: read.length,
     held,
+    heldTables,
   };
 }

@@ -1,5 +1,5 @@
 import type { Fact, Mark } from '../model/fact.ts';
-import { allFacts, type FactLink } from '../model/fact-list.ts';
+import { allFacts, allTables, type FactLink } from '../model/fact-list.ts';
 
 /** A fact that was not read in print and may lie anywhere in its stated range. */
 export interface UncertainFact {
@@ -52,6 +52,8 @@ export const readAtLoad: readonly string[] = [
 interface Sorted {
   readonly moved: readonly UncertainFact[];
   readonly held: readonly HeldFact[];
+  /** Tables of unsure numbers that bear on the bale. They have no range, so they stay as they are. */
+  readonly heldTables: number;
 }
 
 /** Facts of unsure origin, each once however many names it has, in order of the list of facts. */
@@ -81,7 +83,7 @@ function heldReason({ names, link, fact }: UncertainFact): HeldReason | null {
   return fact.range[0] === fact.range[1] ? 'noWidth' : null;
 }
 
-/** The facts of unsure origin: those that are moved, and those that stay and why. Tables stay too: they have no range. */
+/** The facts of unsure origin: those that are moved, and those that stay and why. */
 export function sortUnsureFacts(): Sorted {
   const facts = unsureFacts();
   return {
@@ -90,5 +92,8 @@ export function sortUnsureFacts(): Sorted {
       const reason = heldReason(unsure);
       return reason ? [{ names: unsure.names, reason, mark: unsure.fact.mark }] : [];
     }),
+    heldTables: allTables().filter(
+      ({ link, table }) => unsureMarks.includes(table.mark) && !linksAfterTheBale.includes(link),
+    ).length,
   };
 }

@@ -1,0 +1,143 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { long } from '../laws/runs.ts';
+import { openPage, useBrowser } from './browser.ts';
+
+useBrowser();
+
+/** The reduced count in every run, the full one in the long run. */
+const seasons = long ? '500' : '100';
+const patience = 240_000;
+
+async function openPanel(
+  options: { readonly width?: number; readonly height?: number; readonly language?: string } = {},
+) {
+  const opened = await openPage({ path: '#/season/classing', reducedMotion: true, ...options });
+  const panel = opened.page.locator('.doubt-panel');
+  await panel.waitFor();
+  await opened.page.locator('.scene svg').waitFor();
+  await panel.getByRole('radio', { name: seasons }).check({ force: true });
+  return { ...opened, panel, run: panel.locator('.doubt-start .patch-button') };
+}
+
+const done = (page: Page) => page.locator('.doubt-panel[data-state=done]').waitFor({ timeout: patience });
+
+/** A busy worker takes a moment to end. */
+const workersLeft = (page: Page, count: number) =>
+  expect.poll(() => page.workers().length, { timeout: 10_000 }).toBe(count);
+
+/** Starts to note tasks of the main thread that take over 50 ms, which is what the browser calls long. */
+const watchLongTasks = (page: Page) =>
+  page.evaluate(() => {
+    const tasks: number[] = [];
+    Object.assign(globalThis, { longTasks: tasks });
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) tasks.push(entry.duration);
+    }).observe({ type: 'longtask' });
+  });
+const longTasks = (page: Page) => page.evaluate(() => (globalThis as unknown as { longTasks: number[] }).longTasks);
+
+test(
+  'seasons run beside the page: progress is told, no task of the page takes over 50 ms, and strips and ranking come',
+  async () => {
+    const { page, panel, run, axe, finish } = await openPanel();
+    expect(await panel.getByRole('img').count()).toBe(0);
+    // What the page still has to do for itself is not what is measured.
+    await page.waitForTimeout(1000);
+    await watchLongTasks(page);
+    await run.click();
+    await panel.getByRole('progressbar').waitFor();
+    await done(page);
+    expect(await longTasks(page)).toEqual([]);
+    expect(await panel.locator('.doubt-strip svg').count()).toBe(5);
+    expect(await panel.locator('.doubt-ranking tbody tr').count()).toBe(8);
+    const said = await panel.locator('.doubt-strip svg').first().getAttribute('aria-label');
+    const [low, high, lower, upper, middle, now] = [...said!.matchAll(/[\d,.]*\d/g)].map(([text]) =>
+      Number(text.replaceAll(',', '')),
+    );
+    expect([low, lower, middle, upper, high]).toEqual([low!, lower!, middle!, upper!, high!].sort((a, b) => a - b));
+    expect(now).toBeGreaterThan(0);
+    expect(await axe()).toEqual([]);
+    await finish();
+  },
+  patience,
+);
+
+test(
+  'a task over 50 ms would be noticed',
+  async () => {
+    const { page, finish } = await openPanel();
+    await watchLongTasks(page);
+    await page.evaluate(
+      () =>
+        new Promise<void>((after) => {
+          setTimeout(() => {
+            const from = performance.now();
+            while (performance.now() - from < 90);
+            setTimeout(after, 200);
+          });
+        }),
+    );
+    expect(await longTasks(page)).not.toEqual([]);
+    await finish();
+  },
+  patience,
+);
+
+test(
+  'the same season gives the same result, to the last letter, in the middle of a fresh page too',
+  async () => {
+    const one = await openPanel();
+    await one.run.click();
+    await done(one.page);
+    const told = await one.panel.innerText();
+    await one.run.click();
+    await one.page.locator('.doubt-panel[data-state=running]').waitFor();
+    await done(one.page);
+    expect(await one.panel.innerText()).toBe(told);
+    await one.finish();
+    const other = await openPanel();
+    await other.run.click();
+    await done(other.page);
+    expect(await other.panel.innerText()).toBe(told);
+    await other.finish();
+  },
+  patience,
+);
+
+test(
+  'Stop ends the worker and keeps nothing; so does another choice',
+  async () => {
+    const { page, panel, run, finish } = await openPanel();
+    await run.click();
+    await workersLeft(page, 1);
+    await panel.getByRole('button', { name: 'Stop' }).click();
+    await workersLeft(page, 0);
+    expect(await panel.getAttribute('data-state')).toBe('stopped');
+    await page.waitForTimeout(500);
+    expect(await panel.locator('.doubt-strip').count()).toBe(0);
+    await run.click();
+    await workersLeft(page, 1);
+    await page.getByRole('switch').first().click();
+    await workersLeft(page, 0);
+    expect(await panel.getAttribute('data-state')).toBe('idle');
+    await finish();
+  },
+  patience,
+);
+
+describe.each([320, 390])('on a phone %i wide', (width) => {
+  test.each(['en-US', 'es-US'])(
+    'nothing scrolls sideways in %s',
+    async (language) => {
+      const { page, panel, run, finish } = await openPanel({ width, height: 844, language });
+      await run.click();
+      await done(page);
+      for (const summary of await panel.locator('summary').all()) await summary.click();
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(wide).toBeLessThanOrEqual(0);
+      await finish();
+    },
+    patience,
+  );
+});
