@@ -7,6 +7,8 @@ import remarkMdxFrontmatter from 'remark-mdx-frontmatter';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { factUsesPlugin } from './src/cli/fact-uses.ts';
+import { formulaModule } from './src/cli/formula-mathml.mjs';
+import { formulaTexts } from './src/workings/formula-texts.ts';
 
 /** Writes which modules each chunk holds, for the size budget: build/chunks.json, beside the site and not in it. */
 const chunkList = (): Plugin => ({
@@ -48,6 +50,7 @@ export default defineConfig({
     },
     factUsesPlugin(import.meta.dirname),
     chunkList(),
+    formulaModule(formulaTexts),
   ],
   worker: { format: 'es' },
   // Vite reads jsxImportSource from tsconfig only for files its include covers; say it here so no React JSX can slip in.

@@ -16,7 +16,7 @@ const bare = (mathml) => mathml.replace(/ (?:style|class)="[^"]*"/g, '');
  * @param {Readonly<Record<string, string>>} texts
  * @returns {Promise<Record<string, {formula: string, filled: string}>>} filled: with '@name@' in the place of each letter
  */
-export async function formulaMathml(texts) {
+async function formulaMathml(texts) {
   const { parse } = await import('mathjs');
   const { default: temml } = await import('temml');
   const render = (node, symbol) => {

@@ -5,6 +5,7 @@ import { useWords } from '../language/words.ts';
 import type { FibreReading } from '../model/fibre.ts';
 import { FibreArray } from './fibre-array.tsx';
 import { type Change, WhatChanged } from './what-changed.tsx';
+import type { WorkingSource } from './working-view.tsx';
 
 export interface FibreCardProps {
   /** Lengths of the fibers laid out, mm, longest first. */
@@ -17,13 +18,15 @@ export interface FibreCardProps {
   readonly more?: readonly Change[];
   /** A line under the card: how these readings were come by. */
   readonly note?: string;
+  /** How a reading was come by. */
+  readonly workingOf?: (key: keyof FibreReading, name: string) => WorkingSource;
 }
 
 // At these shares of the fibers the table twin reads the array.
 const twinShares = [0.01, 0.1, 0.25, 0.5, 0.75, 0.9];
 
 /** The fiber of a lot: a sorted array on an indigo pad, its readings before and after, and the array as a table. */
-export function FibreCard({ lengthsMm, beforeMm, reading, readingBefore, more = [], note }: FibreCardProps) {
+export function FibreCard({ lengthsMm, beforeMm, reading, readingBefore, more = [], note, workingOf }: FibreCardProps) {
   const { messages, formats } = useWords();
   const { fibre: words, common } = messages;
   const id = useId();
@@ -38,6 +41,7 @@ export function FibreCard({ lengthsMm, beforeMm, reading, readingBefore, more = 
     help: words.readingHelp[name],
     after: write(reading[key]).text,
     ...(readingBefore ? { before: write(readingBefore[key]).text } : {}),
+    ...(workingOf ? { working: workingOf(key, words.readings[name]) } : {}),
   });
   const changes: Change[] = [
     line('upperHalfMeanMm', 'upperHalfMean', formats.fibreLength),

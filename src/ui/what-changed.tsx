@@ -1,6 +1,8 @@
+import { Fragment } from 'preact';
 import { useId } from 'preact/hooks';
 import { useWords } from '../language/words.ts';
 import { type Trust, TrustMark } from './trust-mark.tsx';
+import { WorkingNumber, WorkingRow, type WorkingSource } from './working-view.tsx';
 
 /** One thing that may have changed. Values stand in words and units already. */
 export interface Change {
@@ -10,6 +12,8 @@ export interface Change {
   readonly after: string;
   /** What the number rests on, where it is memory, common practice or assumption. */
   readonly trust?: Trust;
+  /** How the number was come by. */
+  readonly working?: WorkingSource;
 }
 
 export interface WhatChangedProps {
@@ -49,14 +53,19 @@ export function WhatChanged({ heading, changes, headingUnseen = false }: WhatCha
           {changes.map((change) => {
             const same = change.before === change.after;
             return (
-              <tr key={change.label} class={withBefore && !same && change.before !== undefined ? 'changed' : undefined}>
-                <th scope="row" title={change.help}>
-                  {change.label}
-                  {change.trust ? <TrustMark trust={change.trust} label={change.label} /> : null}
-                </th>
-                {withBefore ? <td class="number">{same ? <i>{common.same}</i> : (change.before ?? '')}</td> : null}
-                <td class="number after">{change.after}</td>
-              </tr>
+              <Fragment key={change.label}>
+                <tr class={withBefore && !same && change.before !== undefined ? 'changed' : undefined}>
+                  <th scope="row" title={change.help}>
+                    {change.label}
+                    {change.trust ? <TrustMark trust={change.trust} label={change.label} /> : null}
+                  </th>
+                  {withBefore ? <td class="number">{same ? <i>{common.same}</i> : (change.before ?? '')}</td> : null}
+                  <td class="number after">
+                    <WorkingNumber text={change.after} source={change.working} />
+                  </td>
+                </tr>
+                <WorkingRow sources={[change.working]} columns={withBefore ? 3 : 2} />
+              </Fragment>
             );
           })}
         </tbody>

@@ -15,7 +15,17 @@ interface Layer {
 }
 
 const modelLayers = ['core', 'chain', 'trace', 'list', ...links.map((link) => `link:${link}`)];
-const pagePackages = ['preact', 'xstate', 'valibot', 'd3-scale', 'd3-shape'];
+// The virtual ones are no packages: the build makes them.
+const pagePackages = [
+  'preact',
+  'xstate',
+  'valibot',
+  'd3-dsv',
+  'd3-scale',
+  'd3-shape',
+  'virtual:fact-uses',
+  'virtual:formula-mathml',
+];
 /** Only these put the page together. */
 const assembling: Layer = {
   layers: [
@@ -61,7 +71,7 @@ const layers: Readonly<Record<string, Layer>> = {
   main: assembling,
   cli: {
     layers: [...modelLayers, 'checks', 'doubt', 'language', 'cli'],
-    packages: ['node:', 'vite', 'd3-dsv', 'playwright-core', 'psychrolib', 'simple-statistics'],
+    packages: ['node:', 'vite', 'd3-dsv', 'playwright-core', 'psychrolib', 'simple-statistics', 'mathjs', 'temml'],
   },
 };
 

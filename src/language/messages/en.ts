@@ -13,6 +13,7 @@ import { scenes } from './en/scenes.ts';
 import { stations } from './en/stations.ts';
 import { units } from './en/units.ts';
 import { verdicts } from './en/verdicts.ts';
+import { workings } from './en/workings.ts';
 
 /** Every word on screen, in American English: the source of truth for the other languages. */
 export const en = {
@@ -37,5 +38,6 @@ export const en = {
   climates,
   eras,
   units,
+  workings,
 };
 export type Messages = typeof en;

@@ -14,6 +14,7 @@ import { scenes } from './es/scenes.ts';
 import { stations } from './es/stations.ts';
 import { units } from './es/units.ts';
 import { verdicts } from './es/verdicts.ts';
+import { workings } from './es/workings.ts';
 
 /** Every word on screen in Spanish, for readers in the United States and Mexico first. */
 export const es: Messages = {
@@ -38,4 +39,5 @@ export const es: Messages = {
   climates,
   eras,
   units,
+  workings,
 };

@@ -1,7 +1,23 @@
+import { Fragment } from 'preact';
 import { useWords } from '../../language/words.ts';
 import type { ClassedBale } from '../../model/classing/class-bales.ts';
 import type { Season } from '../../model/season.ts';
 import { kilogramsFromPounds } from '../../model/units.ts';
+import { WorkingNumber, WorkingRow } from '../../ui/working-view.tsx';
+import type { BaleKey } from '../../workings/bale.ts';
+import { workingSource } from './working-source.ts';
+
+const baleKeys: readonly BaleKey[] = [
+  'net',
+  'gross',
+  'color',
+  'leaf',
+  'staple',
+  'micronaire',
+  'strength',
+  'premium',
+  'value',
+];
 
 /** Rows shown before the rest is folded away. */
 const firstRows = 6;
@@ -16,13 +32,17 @@ export function BalesPanel({ season }: { readonly season: Season }) {
   return (
     <section class="bales-panel" aria-label={words.heading}>
       <h2>{words.heading}</h2>
-      <BaleTable bales={bales.slice(0, firstRows)} caption={formats.plural(bales.length, words.bales)} />
+      <BaleTable
+        season={season}
+        bales={bales.slice(0, firstRows)}
+        caption={formats.plural(bales.length, words.bales)}
+      />
       {rest.length > 0 ? (
         <details>
           <summary>
             {messages.common.more} ({formats.count(rest.length)})
           </summary>
-          <BaleTable bales={rest} caption={words.heading} />
+          <BaleTable season={season} bales={rest} caption={words.heading} />
         </details>
       ) : null}
       <p class="caption">
@@ -35,11 +55,32 @@ export function BalesPanel({ season }: { readonly season: Season }) {
   );
 }
 
-function BaleTable({ bales, caption }: { readonly bales: readonly ClassedBale[]; readonly caption: string }) {
-  const { messages, formats } = useWords();
+interface BaleTableProps {
+  readonly season: Season;
+  readonly bales: readonly ClassedBale[];
+  readonly caption: string;
+}
+
+/** The tag, nine numbers and the calls. */
+const columnCount = 11;
+
+function BaleTable({ season, bales, caption }: BaleTableProps) {
+  const all = useWords();
+  const { messages, formats } = all;
   const { bale: words } = messages.cloth;
   const { readings } = messages.fibre;
   const pounds = (lb: number) => formats.mass(kilogramsFromPounds(lb), 0).text;
+  const names: Readonly<Record<BaleKey, string>> = {
+    net: words.net,
+    gross: words.gross,
+    color: words.color,
+    leaf: words.leaf,
+    staple: words.staple,
+    micronaire: readings.micronaire,
+    strength: readings.strength,
+    premium: words.premium,
+    value: words.value,
+  };
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be scrollable by keyboard
     <section class="wide-table" aria-label={caption} tabIndex={0}>
@@ -71,27 +112,45 @@ function BaleTable({ bales, caption }: { readonly bales: readonly ClassedBale[];
           </tr>
         </thead>
         <tbody>
-          {bales.map((bale) => (
-            <tr key={bale.number}>
-              <th scope="row">{bale.tag ?? bale.mark}</th>
-              <td class="number">{pounds(bale.netLb)}</td>
-              <td class="number">{pounds(bale.grossLb)}</td>
-              <td class="number">{bale.byEye ? bale.byEye.colorName : bale.color}</td>
-              <td class="number">{formats.count(bale.leaf)}</td>
-              <td class="number">{bale.byEye ? bale.byEye.staple.sixteenthsName : `${bale.staple32nds}/32`}</td>
-              <td class="number">{formats.micronaire(bale.reading.micronaire).text}</td>
-              <td class="number">{formats.number(bale.reading.strengthGPerTex, 1)}</td>
-              <td>
-                {bale.extraneous
-                  .map(
-                    ({ kind, level }) => `${words.extraneous[kind]}, ${words.levels[level === 1 ? 'light' : 'heavy']}`,
-                  )
-                  .join('; ')}
+          {bales.map((bale) => {
+            const source = (key: BaleKey) =>
+              workingSource(
+                season,
+                all,
+                { topic: 'bale', number: bale.number, key },
+                `${names[key]}, ${bale.tag ?? bale.mark}`,
+              );
+            const cell = (key: BaleKey, text: string) => (
+              <td class="number">
+                <WorkingNumber text={text} source={source(key)} />
               </td>
-              <td class="number">{formats.number(bale.premiumPoints, 0)}</td>
-              <td class="number">{formats.money(bale.valueUsd)}</td>
-            </tr>
-          ))}
+            );
+            return (
+              <Fragment key={bale.number}>
+                <tr>
+                  <th scope="row">{bale.tag ?? bale.mark}</th>
+                  {cell('net', pounds(bale.netLb))}
+                  {cell('gross', pounds(bale.grossLb))}
+                  {cell('color', bale.byEye ? bale.byEye.colorName : bale.color)}
+                  {cell('leaf', formats.count(bale.leaf))}
+                  {cell('staple', bale.byEye ? bale.byEye.staple.sixteenthsName : `${bale.staple32nds}/32`)}
+                  {cell('micronaire', formats.micronaire(bale.reading.micronaire).text)}
+                  {cell('strength', formats.number(bale.reading.strengthGPerTex, 1))}
+                  <td>
+                    {bale.extraneous
+                      .map(
+                        ({ kind, level }) =>
+                          `${words.extraneous[kind]}, ${words.levels[level === 1 ? 'light' : 'heavy']}`,
+                      )
+                      .join('; ')}
+                  </td>
+                  {cell('premium', formats.number(bale.premiumPoints, 0))}
+                  {cell('value', formats.money(bale.valueUsd))}
+                </tr>
+                <WorkingRow sources={baleKeys.map(source)} columns={columnCount} />
+              </Fragment>
+            );
+          })}
         </tbody>
       </table>
     </section>

@@ -1,69 +1,78 @@
 import { fill } from '../../language/fill.ts';
-import { reading, type StationReadings } from './reading.ts';
+import { fahrenheitFromCelsius } from '../../model/units.ts';
+import type { Printed } from '../../workings/working.ts';
+import { readingsIn, type StationReadings } from './reading.ts';
 
-export const spinningReadings: StationReadings = ({ spinning }, { messages, formats }) => {
+type Shown = Exclude<Printed, { as: 'exact' }>;
+const percent = (value: number): Shown => ({ as: 'percent', value });
+const count = (value: number): Shown => ({ as: 'count', value });
+
+export const spinningReadings: StationReadings = ({ spinning }, words) => {
   if (!spinning) return [];
-  const { readings, cloth } = messages;
+  const { readings, cloth } = words.messages;
+  const reading = readingsIn(words);
   const { yarn, verdict, yarnRealisation } = spinning;
   return [
-    ...reading(readings.verdict, readings.spinVerdicts[verdict.status]),
-    ...reading(cloth.yarn.limit, formats.yarnCount(Math.floor(verdict.ceilingNe)).text),
-    ...reading(cloth.yarn.fibresInSection, formats.count(verdict.fibresInSection)),
-    ...reading(cloth.yarn.evenness, yarn ? formats.percent(yarn.cvPercent) : null),
-    ...reading(cloth.yarn.tenacity, yarn ? formats.yarnStrength(yarn.tenacityCnPerTex).text : null),
-    ...reading(cloth.yarn.twist, yarn ? formats.threads(yarn.turnsPerInch).text : null),
-    ...reading(readings.fuzz, yarn ? formats.count(yarn.fibreEndsPerCm) : null),
-    ...reading(readings.realisation, yarnRealisation === null ? null : formats.percent(100 * yarnRealisation)),
+    ...reading('verdict', readings.verdict, { as: 'word', list: 'spinVerdicts', word: verdict.status }),
+    ...reading('limit', cloth.yarn.limit, { as: 'yarnCount', value: Math.floor(verdict.ceilingNe) }),
+    ...reading('fibresInSection', cloth.yarn.fibresInSection, count(verdict.fibresInSection)),
+    ...reading('evenness', cloth.yarn.evenness, yarn ? percent(yarn.cvPercent) : null),
+    ...reading('tenacity', cloth.yarn.tenacity, yarn ? { as: 'yarnStrength', value: yarn.tenacityCnPerTex } : null),
+    ...reading('twist', cloth.yarn.twist, yarn ? { as: 'threads', value: yarn.turnsPerInch } : null),
+    ...reading('fuzz', readings.fuzz, yarn ? count(yarn.fibreEndsPerCm) : null),
+    ...reading('realisation', readings.realisation, yarnRealisation === null ? null : percent(100 * yarnRealisation)),
   ];
 };
 
-export const weavingReadings: StationReadings = ({ weaving, scenario }, { messages, formats }) => {
+export const weavingReadings: StationReadings = ({ weaving, scenario }, words) => {
   const made = weaving?.cloth;
   if (!made) return [];
-  const { readings, cloth } = messages;
+  const { readings, cloth } = words.messages;
+  const reading = readingsIn(words);
   const { description, finishShrinkPercent } = made;
   const woven = description.kind === 'woven' ? description : null;
   return [
-    ...reading(cloth.fabric.weight, formats.clothWeight(made.gramsPerSquareMetre).text),
+    ...reading('weight', cloth.fabric.weight, { as: 'clothWeight', value: made.gramsPerSquareMetre }),
     ...reading(
+      'threadCount',
       cloth.fabric.threadCount,
-      woven ? formats.count(scenario.decisions.weaving.endsPerInch + scenario.decisions.weaving.picksPerInch) : null,
+      woven ? count(scenario.decisions.weaving.endsPerInch + scenario.decisions.weaving.picksPerInch) : null,
     ),
-    ...reading(readings.threadCountFinished, woven ? formats.count(woven.threadCount) : null),
-    ...reading(cloth.fabric.cover, woven ? formats.number(woven.clothCover, 1) : null),
+    ...reading('threadCountFinished', readings.threadCountFinished, woven ? count(woven.threadCount) : null),
+    ...reading('cover', cloth.fabric.cover, woven ? { as: 'number', value: woven.clothCover, decimals: 1 } : null),
     ...reading(
+      'shrinkage',
       cloth.fabric.shrinkage,
-      fill(readings.perLength, {
-        length: formats.percent(finishShrinkPercent.length),
-        width: formats.percent(finishShrinkPercent.width),
-      }),
-      { mark: 'memory', source: messages.limits.threadCount },
+      { as: 'both', ...finishShrinkPercent },
+      { mark: 'memory', source: words.messages.limits.threadCount },
     ),
-    ...reading(readings.drape, readings.drapes[made.drape.word]),
-    ...reading(readings.fuzziness, readings.fuzzes[made.fuzz]),
+    ...reading('drape', readings.drape, { as: 'word', list: 'drapes', word: made.drape.word }),
+    ...reading('fuzziness', readings.fuzziness, { as: 'word', list: 'fuzzes', word: made.fuzz }),
   ];
 };
 
-export const sewingReadings: StationReadings = ({ sewing, weaving }, { messages, formats }) => {
+export const sewingReadings: StationReadings = ({ sewing, weaving }, words) => {
   if (!sewing || !weaving?.cloth) return [];
-  const { readings, cloth } = messages;
+  const { readings, cloth } = words.messages;
+  const reading = readingsIn(words);
   const left = sewing.shrinkLeftPercent;
   return [
     ...reading(
+      'patch',
       cloth.sewing.patch,
-      sewing.patchInchesPerBoll === null ? null : formats.length(sewing.patchInchesPerBoll, 2).text,
+      sewing.patchInchesPerBoll === null ? null : { as: 'length', value: sewing.patchInchesPerBoll, decimals: 2 },
     ),
     ...reading(
-      fill(cloth.fabric.yards, { width: formats.length(weaving.cloth.widthInches, 0).text }),
-      sewing.yardsPerBale === null ? null : formats.clothLength(sewing.yardsPerBale, 0).text,
+      'yards',
+      fill(cloth.fabric.yards, { width: words.formats.length(weaving.cloth.widthInches, 0).text }),
+      sewing.yardsPerBale === null ? null : { as: 'clothLength', value: sewing.yardsPerBale, decimals: 0 },
     ),
     ...reading(
+      'prewashLeft',
       readings.prewashLeft,
-      left.length === 0 && left.width === 0
-        ? readings.none
-        : fill(readings.perLength, { length: formats.percent(left.length), width: formats.percent(left.width) }),
+      left.length === 0 && left.width === 0 ? { as: 'word', list: 'amounts', word: 'none' } : { as: 'both', ...left },
     ),
-    ...reading(cloth.sewing.needle, sewing.needle.needles.join(' – ')),
-    ...reading(readings.iron, formats.temperature(weaving.cloth.ironCelsius * 1.8 + 32).text),
+    ...reading('needle', cloth.sewing.needle, { as: 'text', text: sewing.needle.needles.join(' – ') }),
+    ...reading('iron', readings.iron, { as: 'temperature', value: fahrenheitFromCelsius(weaving.cloth.ironCelsius) }),
   ];
 };

@@ -5,6 +5,7 @@ import { lengthArrayMm } from '../../model/length/statistics.ts';
 import type { FibrePlace, Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
 import { FibreCard } from '../../ui/fibre-card.tsx';
+import { workingSource } from './working-source.ts';
 
 /** Fibres laid out on the card; enough for the shape, few enough to see each. */
 const fibresLaid = 118;
@@ -40,7 +41,8 @@ function fibreAt(season: Season, place: FibrePlace | 'gin' | 'mill'): Fibre | nu
 
 /** The fibre card of a station: its fibres laid out, with the state before as chalk. Absent when no crop came. */
 export function FibrePanel({ season, station }: { readonly season: Season; readonly station: StationId }) {
-  const { messages } = useWords();
+  const words = useWords();
+  const { messages } = words;
   const places = placesOf[station];
   const after = places ? fibreAt(season, places.after) : null;
   const before =
@@ -49,6 +51,7 @@ export function FibrePanel({ season, station }: { readonly season: Season; reado
   const laidBefore = useMemo(() => (before ? lengthArrayMm(before.lengths, fibresLaid) : null), [before]);
   if (!places || !after) return null;
   const thirties = season.scenario.era === 'thirties';
+  const place = season.fibreTrail.map(({ fibre }) => fibre).lastIndexOf(after);
   const inBoll = places.after === 'boll';
   const note = inBoll ? messages.fibre.handGinned : thirties ? messages.fibre.instrumentToday : null;
   return (
@@ -57,6 +60,7 @@ export function FibrePanel({ season, station }: { readonly season: Season; reado
       reading={readFibre(after)}
       {...(laidBefore && before ? { beforeMm: laidBefore, readingBefore: readFibre(before) } : {})}
       {...(note ? { note } : {})}
+      workingOf={(key, name) => workingSource(season, words, { topic: 'fibre', index: place, key }, name)}
     />
   );
 }

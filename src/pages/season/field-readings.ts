@@ -1,50 +1,64 @@
 import type { CountName } from '../../model/ledger.ts';
-import { type Reading, reading, type StationReadings } from './reading.ts';
+import type { Printed } from '../../workings/working.ts';
+import { readingsIn, type StationReadings } from './reading.ts';
 
-const day = (dayOfYear: number | null, write: (day: number) => string) =>
-  dayOfYear === null ? null : write(dayOfYear);
+type Shown = Exclude<Printed, { as: 'exact' }>;
+const day = (dayOfYear: number | null): Shown | null => (dayOfYear === null ? null : { as: 'day', value: dayOfYear });
+const percent = (value: number): Shown => ({ as: 'percent', value, decimals: 0 });
+const rain = (inches: number): Shown => ({ as: 'rain', value: inches });
+const oneDecimal = (value: number): Shown => ({ as: 'number', value, decimals: 1 });
 
-export const plantingReadings: StationReadings = ({ field }, { messages, formats }) => {
-  const { readings, cloth } = messages;
+export const plantingReadings: StationReadings = ({ field }, words) => {
+  const { readings, cloth } = words.messages;
+  const reading = readingsIn(words);
   return [
-    ...reading(readings.stand, formats.count(field.plantsPerAcre)),
-    ...reading(readings.emerged, day(field.events.emerged, formats.day)),
-    ...reading(readings.firstSquare, day(field.events.firstSquare, formats.day)),
-    ...reading(cloth.field.bollWeight, field.bollGrams > 0 ? formats.smallMass(field.bollGrams).text : null),
-    ...reading(cloth.field.yield, field.crop ? formats.fieldYield(field.crop.lintLbPerAcre).text : null),
+    ...reading('stand', readings.stand, { as: 'count', value: field.plantsPerAcre }),
+    ...reading('emerged', readings.emerged, day(field.events.emerged)),
+    ...reading('firstSquare', readings.firstSquare, day(field.events.firstSquare)),
+    ...reading(
+      'bollWeight',
+      cloth.field.bollWeight,
+      field.bollGrams > 0 ? { as: 'smallMass', value: field.bollGrams } : null,
+    ),
+    ...reading('yield', cloth.field.yield, field.crop ? { as: 'fieldYield', value: field.crop.lintLbPerAcre } : null),
   ];
 };
 
-export const bloomReadings: StationReadings = ({ field }, { messages, formats }) => {
-  const { readings, cloth } = messages;
+export const bloomReadings: StationReadings = ({ field }, words) => {
+  const { readings, cloth } = words.messages;
+  const reading = readingsIn(words);
   const dropped = (station: 'bloom' | 'boll', name: CountName) => {
     const ledger = field.counts.find((counts) => counts.station === station);
     const share = ledger?.shares.find((each) => each.name === name);
-    return ledger && share && ledger.whole.count > 0
-      ? formats.percent((100 * share.count) / ledger.whole.count, 0)
-      : null;
+    return ledger && share && ledger.whole.count > 0 ? percent((100 * share.count) / ledger.whole.count) : null;
   };
   const nodes = field.nodesAboveWhiteFlowerAtFirstFlower;
   return [
-    ...reading(cloth.field.firstFlower, day(field.events.firstFlower, formats.day)),
-    ...reading(cloth.field.nodesAboveWhiteFlower, nodes === null ? null : formats.number(nodes, 1)),
-    ...reading(cloth.field.rain, formats.rain(field.seasonWaterInches.rain).text),
-    ...reading(cloth.field.irrigation, formats.rain(field.seasonWaterInches.irrigation).text),
-    ...reading(readings.squaresDropped, dropped('bloom', 'squaresShed')),
-    ...reading(readings.bollsDropped, dropped('boll', 'bollsShed')),
-    ...reading(cloth.field.bollsPerPlant, field.crop ? formats.number(field.bollsPerPlant, 1) : null),
+    ...reading('firstFlower', cloth.field.firstFlower, day(field.events.firstFlower)),
+    ...reading('nodesAboveWhiteFlower', cloth.field.nodesAboveWhiteFlower, nodes === null ? null : oneDecimal(nodes)),
+    ...reading('rain', cloth.field.rain, rain(field.seasonWaterInches.rain)),
+    ...reading('irrigation', cloth.field.irrigation, rain(field.seasonWaterInches.irrigation)),
+    ...reading('squaresDropped', readings.squaresDropped, dropped('bloom', 'squaresShed')),
+    ...reading('bollsDropped', readings.bollsDropped, dropped('boll', 'bollsShed')),
+    ...reading('bollsPerPlant', cloth.field.bollsPerPlant, field.crop ? oneDecimal(field.bollsPerPlant) : null),
   ];
 };
 
-export const bollReadings: StationReadings = ({ field }, { messages, formats }): Reading[] => {
-  const { readings, cloth } = messages;
+export const bollReadings: StationReadings = ({ field }, words) => {
+  const { readings, cloth } = words.messages;
+  const reading = readingsIn(words);
+  const { crop } = field;
   return [
-    ...reading(cloth.field.firstOpenBoll, day(field.events.firstOpenBoll, formats.day)),
-    ...reading(readings.harvestDay, day(field.harvestDays.at(-1) ?? null, formats.day)),
-    ...reading(readings.openAtHarvest, field.crop ? formats.percent(field.crop.openPercentAtHarvest, 0) : null),
-    ...reading(cloth.field.bollsPerPlant, field.crop ? formats.number(field.bollsPerPlant, 1) : null),
-    ...reading(readings.lintPerBoll, field.crop ? formats.smallMass(field.lintGramsPerBoll, 2).text : null),
-    ...reading(readings.rainOnOpenBolls, field.crop ? formats.rain(field.crop.rainAfterOpeningInches).text : null),
-    ...reading(cloth.field.yield, field.crop ? formats.fieldYield(field.crop.lintLbPerAcre).text : null),
+    ...reading('firstOpenBoll', cloth.field.firstOpenBoll, day(field.events.firstOpenBoll)),
+    ...reading('harvestDay', readings.harvestDay, day(field.harvestDays.at(-1) ?? null)),
+    ...reading('openAtHarvest', readings.openAtHarvest, crop ? percent(crop.openPercentAtHarvest) : null),
+    ...reading('bollsPerPlant', cloth.field.bollsPerPlant, crop ? oneDecimal(field.bollsPerPlant) : null),
+    ...reading(
+      'lintPerBoll',
+      readings.lintPerBoll,
+      crop ? { as: 'smallMass', value: field.lintGramsPerBoll, decimals: 2 } : null,
+    ),
+    ...reading('rainOnOpenBolls', readings.rainOnOpenBolls, crop ? rain(crop.rainAfterOpeningInches) : null),
+    ...reading('yield', cloth.field.yield, crop ? { as: 'fieldYield', value: crop.lintLbPerAcre } : null),
   ];
 };

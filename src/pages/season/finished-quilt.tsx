@@ -1,18 +1,21 @@
 import { useMemo } from 'preact/hooks';
-import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import { type StationId, stationIds } from '../../model/station.ts';
 import { paintSvg } from '../../scene/paint-svg.ts';
 import { quiltMarks } from '../../scene/quilt/quilt.ts';
 import { Picture } from '../../ui/picture.tsx';
+import { WorkingNumber, WorkingPlace } from '../../ui/working-view.tsx';
 import type { Theme } from '../preferences.ts';
+import { printed } from './printed.ts';
+import { workingSource } from './working-source.ts';
 
 const size = { width: 760, height: 560 };
 
 /** The reward and the poster: all twelve blocks sewn, and what one boll came to. */
 export function FinishedQuilt({ season, theme }: { readonly season: Season; readonly theme: Theme }) {
-  const { messages, formats } = useWords();
+  const words = useWords();
+  const { messages } = words;
   const { stations, navigation, cloth } = messages;
   const svg = useMemo(() => {
     const labels = Object.fromEntries(stationIds.map((id) => [id, stations[id].name])) as Record<StationId, string>;
@@ -20,10 +23,22 @@ export function FinishedQuilt({ season, theme }: { readonly season: Season; read
     return paintSvg(quiltMarks({ layout: 'landscape', box, stateOf: () => 'sewn', labels }), { ...size, theme });
   }, [stations, theme]);
   const inches = season.sewing?.patchInchesPerBoll;
+  const [before, after] = cloth.sewing.patchLine.split('{size}');
+  const asked = { topic: 'reading', station: 'sewing', key: 'patch' } as const;
+  const source = workingSource(season, words, asked, cloth.sewing.patch, 'finished/');
   return (
     <div class="finished-quilt">
       <Picture svg={svg} alt={navigation.finished} />
-      {inches ? <p>{fill(cloth.sewing.patchLine, { size: formats.length(inches, 2).text })}</p> : null}
+      {inches ? (
+        <>
+          <p>
+            {before}
+            <WorkingNumber text={printed({ as: 'length', value: inches, decimals: 2 }, words)} source={source} />
+            {after}
+          </p>
+          <WorkingPlace sources={[source]} />
+        </>
+      ) : null}
     </div>
   );
 }

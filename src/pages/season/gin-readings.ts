@@ -2,7 +2,15 @@ import { summariseGin } from '../../model/gin/byproducts.ts';
 import type { DestinationAccount, MassLedger } from '../../model/ledger.ts';
 import { totalDryKg, totalKg } from '../../model/lot.ts';
 import { kilogramsFromPounds, poundsFromKilograms } from '../../model/units.ts';
-import { reading, type StationReadings } from './reading.ts';
+import type { Printed } from '../../workings/working.ts';
+import { readingsIn, type StationReadings } from './reading.ts';
+
+type Shown = Exclude<Printed, { as: 'exact' }>;
+const mass = (kg: number): Shown => ({ as: 'mass', value: kg, decimals: 0 });
+const percent = (value: number, decimals = 1): Shown => ({ as: 'percent', value, decimals });
+const count = (value: number): Shown => ({ as: 'count', value });
+const text = (shown: string | null): Shown | null => (shown === null ? null : { as: 'text', text: shown });
+const dollars = (value: number): Shown => ({ as: 'money', value, decimals: 0 });
 
 /** What a ledger sends to an account, kg with water. */
 const sentKg = (ledger: MassLedger, account: DestinationAccount): number =>
@@ -10,79 +18,89 @@ const sentKg = (ledger: MassLedger, account: DestinationAccount): number =>
     .filter((entry) => entry.account === account)
     .reduce((sum, entry) => sum + totalDryKg(entry.dryKg) + entry.waterKg, 0);
 
-export const harvestReadings: StationReadings = ({ harvest }, { messages, formats }) => {
+export const harvestReadings: StationReadings = ({ harvest }, words) => {
   if (!harvest) return [];
-  const { readings } = messages;
+  const { readings } = words.messages;
+  const reading = readingsIn(words);
   const { personDays, machineHours } = harvest.labour;
   return [
-    ...reading(readings.seedCotton, formats.mass(totalKg(harvest.lot), 0).text),
-    ...reading(readings.foreignMatter, formats.percent(harvest.foreignMatterPercent)),
-    ...reading(readings.moisture, formats.percent(harvest.moisturePercent)),
-    ...reading(readings.leftInField, formats.mass(sentKg(harvest.ledger, 'leftInField'), 0).text),
-    ...reading(readings.weathered, formats.mass(sentKg(harvest.ledger, 'weathered'), 0).text),
-    ...reading(readings.personDays, personDays === null ? null : formats.count(personDays)),
-    ...reading(readings.machineHours, machineHours === null ? null : formats.number(machineHours, 1)),
+    ...reading('seedCotton', readings.seedCotton, mass(totalKg(harvest.lot))),
+    ...reading('foreignMatter', readings.foreignMatter, percent(harvest.foreignMatterPercent)),
+    ...reading('moisture', readings.moisture, percent(harvest.moisturePercent)),
+    ...reading('leftInField', readings.leftInField, mass(sentKg(harvest.ledger, 'leftInField'))),
+    ...reading('weathered', readings.weathered, mass(sentKg(harvest.ledger, 'weathered'))),
+    ...reading('personDays', readings.personDays, personDays === null ? null : count(personDays)),
+    ...reading(
+      'machineHours',
+      readings.machineHours,
+      machineHours === null ? null : { as: 'number', value: machineHours, decimals: 1 },
+    ),
   ];
 };
 
-export const moduleReadings: StationReadings = ({ module, scenario }, { messages, formats }) => {
+export const moduleReadings: StationReadings = ({ module, scenario }, words) => {
   if (!module) return [];
-  const { readings } = messages;
+  const { readings } = words.messages;
+  const reading = readingsIn(words);
   const wagon = scenario.decisions.module.kind === 'wagon';
   const hottest = Math.max(...module.coreTemperatureF.map(({ f }) => f));
   return [
-    ...reading(wagon ? readings.wagons : readings.modules, formats.count(module.moduleCount)),
-    ...reading(readings.moisture, formats.percent(module.moisturePercent)),
-    ...reading(readings.hottestCore, formats.temperature(hottest).text),
-    ...reading(readings.storage, readings.moduleVerdicts[module.verdict]),
-    ...reading(readings.yellowing, formats.percent(100 * module.yellowing, 0)),
+    ...reading('modules', wagon ? readings.wagons : readings.modules, count(module.moduleCount)),
+    ...reading('moisture', readings.moisture, percent(module.moisturePercent)),
+    ...reading('hottestCore', readings.hottestCore, { as: 'temperature', value: hottest }),
+    ...reading('storage', readings.storage, { as: 'word', list: 'moduleVerdicts', word: module.verdict }),
+    ...reading('yellowing', readings.yellowing, percent(100 * module.yellowing, 0)),
   ];
 };
 
-export const cleaningReadings: StationReadings = ({ cleaning }, { messages, formats }) => {
+export const cleaningReadings: StationReadings = ({ cleaning }, words) => {
   if (!cleaning) return [];
-  const { readings } = messages;
+  const { readings } = words.messages;
+  const reading = readingsIn(words);
   return [
-    ...reading(readings.trashTaken, formats.percent(100 * cleaning.trashRemovedFraction, 0)),
-    ...reading(readings.lintMoisture, formats.percent(cleaning.lintMoisturePercent)),
-    ...reading(readings.wentRound, formats.mass(cleaning.overflowKg, 0).text),
-    ...reading(messages.accounts.destinations.ginTrash, formats.mass(sentKg(cleaning.ledger, 'ginTrash'), 0).text),
+    ...reading('trashTaken', readings.trashTaken, percent(100 * cleaning.trashRemovedFraction, 0)),
+    ...reading('lintMoisture', readings.lintMoisture, percent(cleaning.lintMoisturePercent)),
+    ...reading('wentRound', readings.wentRound, mass(cleaning.overflowKg)),
+    ...reading('ginTrash', words.messages.accounts.destinations.ginTrash, mass(sentKg(cleaning.ledger, 'ginTrash'))),
   ];
 };
 
-export const ginningReadings: StationReadings = ({ cleaning, ginning, pressing }, { messages, formats }) => {
+export const ginningReadings: StationReadings = ({ cleaning, ginning, pressing }, words) => {
   if (!cleaning || !ginning || !pressing) return [];
-  const { readings, cloth, accounts } = messages;
+  const { readings, cloth, accounts } = words.messages;
+  const reading = readingsIn(words);
   const gin = summariseGin(cleaning.ledger, ginning.ledger, pressing.ledger);
   const lintToMotes = ginning.ledger.out
     .filter((entry) => entry.account === 'lintCleanerWaste')
     .reduce((sum, entry) => sum + entry.dryKg.lint, 0);
-  const pounds = (lb: number) => formats.mass(kilogramsFromPounds(lb), 0).text;
+  const pounds = (lb: number) => mass(kilogramsFromPounds(lb));
   return [
-    ...reading(cloth.gin.turnout, formats.percent(100 * gin.turnout)),
-    ...reading(cloth.gin.seedCottonPerBale, pounds(gin.seedCottonLbPer480LbBale)),
-    ...reading(cloth.gin.seedPerBale, pounds(gin.seedLbPer480LbBale)),
-    ...reading(readings.lintMoisture, formats.percent(ginning.standMoisturePercent)),
+    ...reading('turnout', cloth.gin.turnout, percent(100 * gin.turnout)),
+    ...reading('seedCottonPerBale', cloth.gin.seedCottonPerBale, pounds(gin.seedCottonLbPer480LbBale)),
+    ...reading('seedPerBale', cloth.gin.seedPerBale, pounds(gin.seedLbPer480LbBale)),
+    ...reading('lintMoisture', readings.lintMoisture, percent(ginning.standMoisturePercent)),
     ...reading(
+      'lintCleanerWaste',
       accounts.destinations.lintCleanerWaste,
-      formats.mass(sentKg(ginning.ledger, 'lintCleanerWaste'), 0).text,
+      mass(sentKg(ginning.ledger, 'lintCleanerWaste')),
     ),
-    ...reading(readings.lintLost, formats.mass(lintToMotes, 0).text),
+    ...reading('lintLost', readings.lintLost, mass(lintToMotes)),
   ];
 };
 
-export const pressingReadings: StationReadings = ({ pressing }, { messages, formats }) => {
+export const pressingReadings: StationReadings = ({ pressing }, words) => {
   if (!pressing) return [];
-  const { readings, cloth } = messages;
+  const { readings, cloth } = words.messages;
+  const reading = readingsIn(words);
   const { bales } = pressing;
   const net = bales.reduce((sum, bale) => sum + poundsFromKilograms(bale.netKg), 0) / bales.length;
   const first = bales[0];
   return [
-    ...reading(readings.balesPressed, formats.count(bales.length)),
-    ...reading(readings.baleWeight, formats.pounds(net).text),
-    ...reading(cloth.bale.tare, first ? formats.pounds(poundsFromKilograms(first.tareKg)).text : null),
-    ...reading(readings.baleMoisture, formats.percent(pressing.moisturePercent)),
-    ...reading(first?.tag ? cloth.bale.tag : cloth.bale.gin, first?.tag ?? first?.mark ?? null),
+    ...reading('balesPressed', readings.balesPressed, count(bales.length)),
+    ...reading('baleWeight', readings.baleWeight, { as: 'pounds', value: net }),
+    ...reading('tare', cloth.bale.tare, first ? { as: 'pounds', value: poundsFromKilograms(first.tareKg) } : null),
+    ...reading('baleMoisture', readings.baleMoisture, percent(pressing.moisturePercent)),
+    ...reading('tag', first?.tag ? cloth.bale.tag : cloth.bale.gin, text(first?.tag ?? first?.mark ?? null)),
   ];
 };
 
@@ -93,25 +111,26 @@ function usual<Value>(values: readonly Value[]): Value | null {
   return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? null;
 }
 
-export const classingReadings: StationReadings = ({ classing, payments }, { messages, formats }) => {
+export const classingReadings: StationReadings = ({ classing, payments }, words) => {
   if (!classing || !payments) return [];
-  const { readings, cloth, fibre } = messages;
+  const { readings, cloth, fibre } = words.messages;
+  const reading = readingsIn(words);
   const { classed } = classing;
   const color = usual(classed.map((bale) => (bale.byEye ? bale.colorName : `${bale.color} ${bale.colorName}`)));
   const pounds = classed.reduce((sum, bale) => sum + bale.netLb, 0);
   const value = classed.reduce((sum, bale) => sum + bale.valueUsd, 0);
   const leaf = usual(classed.map((bale) => bale.leaf));
   const staple = usual(classed.map((bale) => bale.staple32nds));
-  const assumedChart = { mark: 'assumption', source: messages.limits.colorChart } as const;
+  const assumedChart = { mark: 'assumption', source: words.messages.limits.colorChart } as const;
   return [
-    ...reading(fibre.readings.colorGrade, color, assumedChart),
-    ...reading(fibre.readings.leafGrade, leaf === null ? null : formats.count(leaf), {
+    ...reading('colorGrade', fibre.readings.colorGrade, text(color), assumedChart),
+    ...reading('leafGrade', fibre.readings.leafGrade, leaf === null ? null : count(leaf), {
       mark: 'memory',
-      source: messages.limits.couplings,
+      source: words.messages.limits.couplings,
     }),
-    ...reading(fibre.readings.staple, staple === null ? null : `${staple}/32`),
-    ...reading(readings.price, pounds > 0 ? formats.centsPerPound((100 * value) / pounds).text : null),
-    ...reading(readings.value, formats.money(value, 0)),
-    ...reading(cloth.money.left, formats.money(payments.netToFarmUsd, 0)),
+    ...reading('staple', fibre.readings.staple, text(staple === null ? null : `${staple}/32`)),
+    ...reading('price', readings.price, pounds > 0 ? { as: 'centsPerPound', value: (100 * value) / pounds } : null),
+    ...reading('value', readings.value, dollars(value)),
+    ...reading('left', cloth.money.left, dollars(payments.netToFarmUsd)),
   ];
 };

@@ -13,6 +13,7 @@ import { SewistLine } from '../../ui/sewist-line.tsx';
 import { Twin } from '../../ui/twin.tsx';
 import { useNarrow } from '../../ui/use-narrow.ts';
 import { WhatChanged } from '../../ui/what-changed.tsx';
+import { OneWorkingOpen } from '../../ui/working-view.tsx';
 import type { Preferences } from '../preferences.ts';
 import type { Route } from '../route.ts';
 import { sewnBefore, useAddress } from '../use-address.ts';
@@ -21,6 +22,7 @@ import { useSinglePress } from '../use-single-press.ts';
 import { BalesPanel } from './bales-panel.tsx';
 import { CarePanel } from './care-panel.tsx';
 import { DecisionsPanel } from './decisions-panel.tsx';
+import { DoubtPanel } from './doubt-panel.tsx';
 import { FarmBar } from './farm-bar.tsx';
 import { FibrePanel } from './fibre-panel.tsx';
 import { FinishedQuilt } from './finished-quilt.tsx';
@@ -36,6 +38,7 @@ import { SeedPanel } from './seed-panel.tsx';
 import { stationChanges } from './station-readings.ts';
 import { TimeBar } from './time-bar.tsx';
 import './season.css';
+import './workings.css';
 
 export interface SeasonPageProps {
   readonly route: Extract<Route, { page: 'season' }>;
@@ -70,7 +73,11 @@ export default function SeasonPage({ route, preferences }: SeasonPageProps) {
   const opened = useMemo(() => decodeRun(route.query), []);
   const session = useMemo(() => openSession(opened.run, route.station, sewnBefore()), [opened]);
   useEffect(() => session.close, [session]);
-  return <SeasonView session={session} route={route} preferences={preferences} ignored={opened.ignored} />;
+  return (
+    <OneWorkingOpen>
+      <SeasonView session={session} route={route} preferences={preferences} ignored={opened.ignored} />
+    </OneWorkingOpen>
+  );
 }
 
 interface SeasonViewProps extends SeasonPageProps {
@@ -212,6 +219,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
         {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
         {station === 'classing' ? <MoneyPanel season={season} /> : null}
         <PracticePanel season={season} station={station} />
+        <DoubtPanel season={season} />
         <CarePanel station={station} scenario={scenario} />
         <FarmBar session={session} scenario={scenario} seed={seed} />
       </div>

@@ -1,13 +1,18 @@
+import { Fragment } from 'preact';
 import { useWords } from '../../language/words.ts';
 import { crushSeed, type OilMillSplit } from '../../model/gin/seed.ts';
 import { totalKg } from '../../model/lot.ts';
 import type { Season } from '../../model/season.ts';
 import { TrustMark } from '../../ui/trust-mark.tsx';
+import { WorkingNumber, WorkingRow } from '../../ui/working-view.tsx';
+import type { SeedKey } from '../../workings/seed.ts';
 import { oneBaleShare } from './ledger-panel.tsx';
+import { workingSource } from './working-source.ts';
 
 /** What an oil mill makes of the seed that came with one bale. */
 export function SeedPanel({ season }: { readonly season: Season }) {
-  const { messages, formats } = useWords();
+  const all = useWords();
+  const { messages, formats } = all;
   if (!season.ginning) return null;
   const { seed: words } = messages.cloth;
   const seedKg = totalKg(season.ginning.seedHouse) * oneBaleShare(season);
@@ -19,6 +24,20 @@ export function SeedPanel({ season }: { readonly season: Season }) {
     [words.linters, 'lintersKg'],
     [words.loss, 'lossKg'],
   ];
+  const line = (name: string, key: SeedKey, kg: number) => {
+    const source = workingSource(season, all, { topic: 'seed', key }, name);
+    return (
+      <Fragment key={key}>
+        <tr class={key === 'seedKg' ? 'sum' : undefined}>
+          <th scope="row">{name}</th>
+          <td class="number">
+            <WorkingNumber text={formats.mass(kg).text} source={source} />
+          </td>
+        </tr>
+        <WorkingRow sources={[source]} columns={2} />
+      </Fragment>
+    );
+  };
   return (
     <section class="seed-panel" aria-label={words.heading}>
       <h2>
@@ -28,16 +47,8 @@ export function SeedPanel({ season }: { readonly season: Season }) {
       <table>
         <caption class="caption">{messages.readings.seedOfOneBale}</caption>
         <tbody>
-          {rows.map(([name, key]) => (
-            <tr key={key}>
-              <th scope="row">{name}</th>
-              <td class="number">{formats.mass(split[key]).text}</td>
-            </tr>
-          ))}
-          <tr class="sum">
-            <th scope="row">{messages.parts.seed}</th>
-            <td class="number">{formats.mass(seedKg).text}</td>
-          </tr>
+          {rows.map(([name, key]) => line(name, key, split[key]))}
+          {line(messages.parts.seed, 'seedKg', seedKg)}
         </tbody>
       </table>
     </section>

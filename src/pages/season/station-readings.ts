@@ -12,7 +12,8 @@ import {
   moduleReadings,
   pressingReadings,
 } from './gin-readings.ts';
-import type { StationReadings } from './reading.ts';
+import type { Reading, StationReadings } from './reading.ts';
+import { workingSource } from './working-source.ts';
 
 const readingsOf: Readonly<Record<StationId, StationReadings>> = {
   planting: plantingReadings,
@@ -29,17 +30,22 @@ const readingsOf: Readonly<Record<StationId, StationReadings>> = {
   sewing: sewingReadings,
 };
 
+/** The figures of a station. */
+const stationReadings = (season: Season, station: StationId, words: Words): Reading[] =>
+  readingsOf[station](season, words);
+
 /**
  * What a station came to, beside what it came to before the last decision.
  * @param before the season before that decision, or null
  */
 export function stationChanges(season: Season, before: Season | null, station: StationId, words: Words): Change[] {
-  const then = before ? readingsOf[station](before, words) : [];
-  return readingsOf[station](season, words).map(({ label, text, trust }) => {
+  const then = before ? stationReadings(before, station, words) : [];
+  return stationReadings(season, station, words).map(({ key, label, text, trust }) => {
     const was = then.find((each) => each.label === label)?.text;
     return {
       label,
       after: text,
+      working: workingSource(season, words, { topic: 'reading', station, key }, label),
       ...(was === undefined ? {} : { before: was }),
       ...(trust ? { trust } : {}),
     };

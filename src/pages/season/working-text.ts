@@ -1,0 +1,124 @@
+import { mathml } from 'virtual:formula-mathml';
+import { fill } from '../../language/fill.ts';
+import type { Formats } from '../../language/formats.ts';
+import { loadWorkingWords } from '../../language/load-working-words.ts';
+import { machineName } from '../../language/machine-name.ts';
+import type { WorkingWords } from '../../language/messages/en/working-words.ts';
+import type { Words } from '../../language/words.ts';
+import type { Season } from '../../model/season.ts';
+import { stationIds } from '../../model/station.ts';
+import type { WorkingLine, WorkingText } from '../../ui/working-view.tsx';
+import { type Asked, workOut } from '../../workings/work-out.ts';
+import type { Name, Origin, Printed, Step, Working } from '../../workings/working.ts';
+import { printed } from './printed.ts';
+
+const figures = 6;
+const mostDecimals = 10;
+const noBreakSpace = '\u00a0';
+
+/** A number to about six figures, without the zeros that say nothing. */
+function exactNumber(value: number, formats: Formats): string {
+  const rounded = Number(value.toPrecision(figures));
+  let decimals = 0;
+  while (decimals < mostDecimals && Number(rounded.toFixed(decimals)) !== rounded) decimals++;
+  return formats.number(rounded, decimals);
+}
+
+/** Words for one reader: those of the page, and those of the workings. */
+interface Speech {
+  readonly words: Words;
+  readonly workingWords: WorkingWords;
+}
+
+function valueText(value: Printed, { words, workingWords }: Speech): string {
+  if (value.as !== 'exact') return printed(value, words);
+  const sign = workingWords.units[value.unit];
+  const number = exactNumber(value.value, words.formats);
+  return sign === '' ? number : sign === '%' ? `${number}%` : `${number}${noBreakSpace}${sign}`;
+}
+
+const named = (list: Readonly<Record<string, string>>, key: string): string => list[key] ?? key;
+
+function nameText(name: Name, { words, workingWords }: Speech): string {
+  const { messages, formats } = words;
+  if ('word' in name) {
+    return fill(named(workingWords.names, name.word), name.n === undefined ? {} : { n: formats.count(name.n) });
+  }
+  if ('account' in name) {
+    if (name.account === 'lot') return name.side === 'in' ? messages.accounts.lotStart : messages.readings.on;
+    return named({ ...messages.accounts.sources, ...messages.accounts.destinations }, name.account);
+  }
+  if ('part' in name) return name.part === 'water' ? messages.ledger.water : messages.parts[name.part];
+  if ('machine' in name) return machineName(name.machine, messages);
+  if ('count' in name) return messages.ledger.counts[name.count];
+  if ('place' in name) return messages.fibre.places[name.place];
+  if ('points' in name) return named(workingWords.points, name.points);
+  if ('paid' in name) return named(messages.cloth.money.items, name.paid);
+  if ('monthOf' in name) return formats.month(name.monthOf);
+  return name.code;
+}
+
+function originText(origin: Origin, { words, workingWords }: Speech): Pick<WorkingLine, 'from' | 'source'> {
+  const { messages } = words;
+  if ('fact' in origin) return { from: `${messages.marks.names[origin.fact.mark]}: `, source: origin.fact.source };
+  const template = workingWords.origins[origin.at];
+  if (origin.at === 'machine') return { from: fill(template, { machine: machineName(origin.machine, messages) }) };
+  return { from: 'station' in origin ? fill(template, { station: messages.stations[origin.station].name }) : template };
+}
+
+/** The lot that comes in or goes on is called after the station it comes from or goes to. */
+function lotName(step: Step, { words }: Speech): string | null {
+  const { name, from } = step;
+  if (!('account' in name) || name.account !== 'lot' || !('station' in from)) return null;
+  const { stations, accounts } = words.messages;
+  const index = stationIds.indexOf(from.station) + (name.side === 'in' ? -1 : 1);
+  const other = stationIds[index];
+  return other ? fill(name.side === 'in' ? accounts.lotIn : accounts.lotOut, { name: stations[other].name }) : null;
+}
+
+const lineOf = (step: Step, speech: Speech): WorkingLine => ({
+  name: lotName(step, speech) ?? nameText(step.name, speech),
+  value: valueText(step.value, speech),
+  ...originText(step.from, speech),
+});
+
+const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
+
+function spoken(working: Working, speech: Speech): WorkingText {
+  const { workingWords, words } = speech;
+  const headings = {
+    lines: working.kind === 'formula' ? workingWords.inputs : workingWords.steps,
+    step: workingWords.step,
+    value: workingWords.value,
+    result: working.kind === 'formula' ? workingWords.rounded : workingWords.result,
+  };
+  const result = valueText(working.result, speech);
+  if (working.kind === 'procedure') {
+    return { formula: null, lines: working.steps.map((step) => lineOf(step, speech)), result, headings };
+  }
+  const values = new Map(
+    working.inputs.map(({ symbol, value }) => [symbol.replace('_', '-'), exactNumber(value.value, words.formats)]),
+  );
+  const markup = mathml[working.formula]!;
+  return {
+    formula: {
+      shown: markup.formula,
+      filled: markup.filled.replace(
+        /<mtext>@([\w-]+)@<\/mtext>/g,
+        (_, symbol: string) => `<mn>${escaped(values.get(symbol) ?? symbol)}</mn>`,
+      ),
+      exact: valueText(working.exact, speech),
+      headings: { shown: workingWords.formula, filled: workingWords.filled },
+    },
+    lines: working.inputs.map((each) => ({ symbol: each.symbol, ...lineOf(each, speech) })),
+    result,
+    headings,
+  };
+}
+
+/** The working of a number of a season in the reader's words; null where the season shows no such number. */
+export async function workingText(season: Season, asked: Asked, words: Words): Promise<WorkingText | null> {
+  const working = workOut(season, asked);
+  if (!working) return null;
+  return spoken(working, { words, workingWords: await loadWorkingWords(words.language) });
+}

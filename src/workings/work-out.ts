@@ -1,0 +1,75 @@
+import type { Season } from '../model/season.ts';
+import type { StationId } from '../model/station.ts';
+import { type BaleKey, baleWorking } from './bale.ts';
+import { bloomWorkings } from './bloom.ts';
+import { bollWorkings } from './boll.ts';
+import { classingWorkings } from './classing.ts';
+import { cleaningWorkings } from './cleaning.ts';
+import { type CountPlace, countWorking } from './counts.ts';
+import { type FibreKey, fibreWorking } from './fibre.ts';
+import { ginningWorkings } from './ginning.ts';
+import { harvestWorkings } from './harvest.ts';
+import { type LedgerPlace, ledgerWorking } from './ledger.ts';
+import { moduleWorkings } from './module.ts';
+import { type MoneyKey, moneyWorking } from './money.ts';
+import { plantingWorkings } from './planting.ts';
+import { pressingWorkings } from './pressing.ts';
+import { type SeedKey, seedWorking } from './seed.ts';
+import { sewingWorkings } from './sewing.ts';
+import { spinningWorkings } from './spinning.ts';
+import type { StationWorkings } from './steps.ts';
+import { weavingWorkings } from './weaving.ts';
+import type { Working } from './working.ts';
+
+/** Which number of the season is to be explained. */
+export type Asked =
+  | { readonly topic: 'reading'; readonly station: StationId; readonly key: string }
+  | { readonly topic: 'fibre'; readonly index: number; readonly key: FibreKey }
+  | { readonly topic: 'bale'; readonly number: number; readonly key: BaleKey }
+  | { readonly topic: 'money'; readonly key: MoneyKey; readonly perBale: boolean }
+  | { readonly topic: 'seed'; readonly key: SeedKey }
+  | {
+      readonly topic: 'ledger';
+      readonly station: StationId;
+      readonly oneBale: boolean;
+      readonly decimals: number;
+      /** Where in the table it stands: tells its numbers apart. */
+      readonly at: string;
+      readonly place: LedgerPlace;
+    }
+  | { readonly topic: 'count'; readonly place: CountPlace };
+
+const stations: Readonly<Record<StationId, StationWorkings>> = {
+  planting: plantingWorkings,
+  bloom: bloomWorkings,
+  boll: bollWorkings,
+  harvest: harvestWorkings,
+  module: moduleWorkings,
+  cleaning: cleaningWorkings,
+  ginning: ginningWorkings,
+  pressing: pressingWorkings,
+  classing: classingWorkings,
+  spinning: spinningWorkings,
+  weaving: weavingWorkings,
+  sewing: sewingWorkings,
+};
+
+/** The working of a number of a season; null where the season shows no such number. */
+export function workOut(season: Season, asked: Asked): Working | null {
+  switch (asked.topic) {
+    case 'reading':
+      return stations[asked.station][asked.key]?.(season) ?? null;
+    case 'fibre':
+      return fibreWorking(season, asked.index, asked.key);
+    case 'bale':
+      return baleWorking(season, asked.number, asked.key);
+    case 'money':
+      return moneyWorking(season, asked.key, asked.perBale);
+    case 'seed':
+      return seedWorking(season, asked.key);
+    case 'ledger':
+      return ledgerWorking(season, asked.station, asked.oneBale, asked.decimals, asked.place);
+    case 'count':
+      return countWorking(season, asked.place);
+  }
+}
