@@ -81,7 +81,8 @@ export async function mountScene(host: HTMLElement, options: SceneOptions): Prom
     drawing?.setAttribute('height', '100%');
   };
 
-  const moves = () => playing && !gone && !document.hidden && (frame?.moving.length ?? 0) > 0;
+  const moves = () =>
+    playing && !gone && !document.hidden && frame !== null && frame.moving.length + frame.parts.length > 0;
   const step = (nowMs: number) => {
     request = 0;
     if (lastMs !== null) seconds += Math.min(100, nowMs - lastMs) / 1000;
@@ -117,14 +118,25 @@ export async function mountScene(host: HTMLElement, options: SceneOptions): Prom
     if (stage.canvas.parentElement === frameBox) stage.canvas.remove();
     frameBox.remove();
   };
+  /** What the still layers hold, so that a frame which only moves on is not painted anew. */
+  let painted = '';
+  let paintedStill: SceneFrame['still'] | null = null;
+  let paintedOver: SceneFrame['over'] | null = null;
   const refresh = () => {
     if (!frame) return;
     const cssWidth = Math.max(1, host.clientWidth);
     frameBox.style.aspectRatio = `${frame.width} / ${frame.height}`;
-    below.paint(frame.still, theme, frame.width, frame.height, cssWidth);
-    above.paint(frame.over, theme, frame.width, frame.height, cssWidth);
+    const how = `${theme} ${cssWidth} ${frame.width} ${frame.height} ${window.devicePixelRatio}`;
+    const same = how === painted;
+    const stillSame = same && frame.still === paintedStill;
+    const overSame = same && frame.over === paintedOver;
+    if (!stillSame) below.paint(frame.still, theme, frame.width, frame.height, cssWidth);
+    if (!overSame) above.paint(frame.over, theme, frame.width, frame.height, cssWidth);
+    if (!stillSame || !overSame) drawWords();
+    painted = how;
+    paintedStill = frame.still;
+    paintedOver = frame.over;
     stage.show(frame, theme, cssWidth);
-    drawWords();
     wake();
   };
   const rebuild = async () => {

@@ -1,26 +1,9 @@
-import { CanvasSource, Container, Sprite, Texture } from 'pixi.js';
+import { Container, Sprite, type Texture } from 'pixi.js';
 import type { Theme } from '../style/inks.ts';
 import { cutPiece } from './cloth/piece.ts';
 import { pathLength, spotAt } from './cloth/point.ts';
-import type { DisplayList } from './display-list.ts';
-import { paintCanvas } from './paint-canvas.ts';
+import { drawnTexture } from './drawn-texture.ts';
 import type { MovingPiece } from './scene-frame.ts';
-
-/**
- * A texture drawn on a 2-D canvas: it comes back by itself after a lost context, which a rendered one would not.
- * @param width in scene pixels; @param resolution texels to one of them
- */
-function drawnTexture(list: DisplayList, theme: Theme, width: number, height: number, resolution: number): Texture {
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.ceil(width * resolution);
-  canvas.height = Math.ceil(height * resolution);
-  const context = canvas.getContext('2d');
-  if (context) {
-    context.scale(resolution, resolution);
-    paintCanvas(context, list, theme);
-  }
-  return new Texture({ source: new CanvasSource({ resource: canvas, resolution }) });
-}
 
 /**
  * The counted pieces as sprites, one texture to each cut of each part and size. Only what moves is painted by pixi: whole layers

@@ -2,6 +2,7 @@ import 'pixi.js/unsafe-eval';
 import { Application, Ticker } from 'pixi.js';
 import type { Theme } from '../style/inks.ts';
 import { PieceLayer } from './paint-pixi.ts';
+import { PartLayer } from './part-layer.ts';
 import type { SceneFrame } from './scene-frame.ts';
 
 /** No sharper than this: more pixels than eyes, at a great cost on a projector's laptop. */
@@ -43,7 +44,9 @@ export async function openStage(): Promise<Stage> {
   }
   app.stage.eventMode = 'none';
   const pieces = new PieceLayer();
-  app.stage.addChild(pieces.container);
+  const below = new PartLayer();
+  const above = new PartLayer();
+  app.stage.addChild(below.container, pieces.container, above.container);
   let lapSeconds = 1;
   return {
     canvas: app.canvas,
@@ -53,14 +56,27 @@ export async function openStage(): Promise<Stage> {
       lapSeconds = frame.lapSeconds;
       app.stage.scale.set(scale);
       app.renderer.resize(cssWidth, Math.round(frame.height * scale));
-      pieces.show(frame.moving, theme, Math.max(2, Math.ceil(2 * resolution * scale)));
+      const texels = Math.max(2, Math.ceil(2 * resolution * scale));
+      pieces.show(frame.moving, theme, texels);
+      below.show(
+        frame.parts.filter(({ passes }) => passes === 'belowPieces'),
+        theme,
+        texels,
+      );
+      above.show(
+        frame.parts.filter(({ passes }) => passes === 'abovePieces'),
+        theme,
+        texels,
+      );
     },
     render(seconds) {
       pieces.moveTo(seconds, lapSeconds);
+      below.moveTo(seconds);
+      above.moveTo(seconds);
       app.render();
     },
     destroy() {
-      pieces.destroy();
+      for (const layer of [below, pieces, above]) layer.destroy();
       app.destroy(
         { removeView: true, releaseGlobalResources: true },
         { children: true, texture: true, textureSource: true, context: true },

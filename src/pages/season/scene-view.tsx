@@ -7,13 +7,13 @@ import { paintSvg } from '../../scene/paint-svg.ts';
 import { frameAtRest, type SceneFrame } from '../../scene/scene-frame.ts';
 import { Picture } from '../../ui/picture.tsx';
 import type { Theme } from '../preferences.ts';
-import { fieldPicture, type PictureSize } from './field-picture.ts';
-import { flowPicture } from './flow-picture.ts';
+import type { PictureMoment, PictureSize } from './pictures/picture.ts';
+import { stationPictures } from './pictures/station-pictures.ts';
 
 export interface SceneViewProps {
   readonly season: Season;
   readonly station: StationId;
-  readonly dayOfYear: number;
+  readonly moment: PictureMoment;
   readonly theme: Theme;
   /** Nothing moves: by the visitor's wish, or the device's. */
   readonly still: boolean;
@@ -47,30 +47,34 @@ function useSize(host: { readonly current: HTMLElement | null }): PictureSize | 
   return size;
 }
 
-const inField = (station: StationId) => station === 'planting' || station === 'bloom' || station === 'boll';
-
-/** The frame of a station on a day; in the field the day matters, at the machines it does not. */
-function useFrame(season: Season, station: StationId, day: number, words: Words, size: PictureSize | null) {
-  const shownDay = inField(station) ? day : 0;
-  return useMemo((): SceneFrame | null => {
-    if (!size) return null;
-    return inField(station) ? fieldPicture(season, shownDay, words, size) : flowPicture(season, station, words, size);
-  }, [season, station, shownDay, words, size]);
+/** The frame of a station at a moment: laid out once, then asked moment by moment. */
+function useFrame(
+  season: Season,
+  station: StationId,
+  { dayOfYear, progress }: PictureMoment,
+  words: Words,
+  size: PictureSize | null,
+) {
+  const frameAt = useMemo(
+    () => (size ? stationPictures[station].layOut(season, words, size) : null),
+    [season, station, words, size],
+  );
+  return useMemo((): SceneFrame | null => frameAt?.({ dayOfYear, progress }) ?? null, [frameAt, dayOfYear, progress]);
 }
 
 /**
  * The scene of a station. It is an SVG picture at once, and stays one where nothing moves or where there is neither WebGL nor
  * canvas; the living picture is fetched with the first scene that moves and takes its place.
  */
-export function SceneView({ season, station, dayOfYear, theme, still, paused, alt }: SceneViewProps) {
+export function SceneView({ season, station, moment, theme, still, paused, alt }: SceneViewProps) {
   const words = useWords();
   const host = useRef<HTMLDivElement>(null);
   const stage = useRef<HTMLDivElement>(null);
   const size = useSize(host);
-  const frame = useFrame(season, station, dayOfYear, words, size);
+  const frame = useFrame(season, station, moment, words, size);
   const [scene, setScene] = useState<MountedScene | null>(null);
   const [lost, setLost] = useState(false);
-  const moves = frame !== null && frame.moving.length > 0 && !still;
+  const moves = frame !== null && frame.moving.length + frame.parts.length > 0 && !still;
   const living = moves && scene !== null && !lost;
 
   useEffect(() => {

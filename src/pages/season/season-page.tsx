@@ -28,13 +28,14 @@ import { FibrePanel } from './fibre-panel.tsx';
 import { FinishedQuilt } from './finished-quilt.tsx';
 import { LedgerPanel } from './ledger-panel.tsx';
 import { MoneyPanel } from './money-panel.tsx';
+import { stationPictures } from './pictures/station-pictures.ts';
 import { PracticePanel } from './practice-panel.tsx';
 import { QuiltMap } from './quilt-map.tsx';
 import { refusalText, stopText } from './refusal-text.ts';
 import { SceneView } from './scene-view.tsx';
 import { openSession, type Session } from './season-session.ts';
-import { seeText } from './see-text.ts';
 import { SeedPanel } from './seed-panel.tsx';
+import { SeenTable } from './seen-table.tsx';
 import { stationChanges } from './station-readings.ts';
 import { TimeBar } from './time-bar.tsx';
 import './season.css';
@@ -124,7 +125,9 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
     () => send({ type: 'SEW_IN' }),
     () => session.actor.getSnapshot().context.station,
   );
-  const see = seeText(season, station, dayOfYear, words);
+  const shown = { dayOfYear, progress: moment.station === station ? moment.step / moment.steps : 0 };
+  const see = stationPictures[station].see(season, words, shown);
+  const rows = stationPictures[station].rows(season, words, shown);
   const changes = stationChanges(
     season,
     before?.season.scenario.id === scenario.id ? before.season : null,
@@ -181,7 +184,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
           <SceneView
             season={season}
             station={station}
-            dayOfYear={dayOfYear}
+            moment={shown}
             theme={preferences.theme}
             still={preferences.motion === 'still'}
             paused={snapshot.matches('resting')}
@@ -192,7 +195,14 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
       <aside class="season-side">
         <Twin
           name={name}
-          see={see.map((line) => <p key={line}>{line}</p>)}
+          see={
+            <>
+              {see.map((line) => (
+                <p key={line}>{line}</p>
+              ))}
+              <SeenTable rows={rows} />
+            </>
+          }
           change={<DecisionsPanel scenario={scenario} station={station} onDecide={decide} />}
           changed={
             changes.length > 0 ? (

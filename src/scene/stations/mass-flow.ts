@@ -76,6 +76,7 @@ export function massFlowScene(flow: MassFlow): MassFlowFrame {
     width,
     height,
     still,
+    parts: [],
     moving: flowPieces(flow, layout, legend),
     over: [...machineMarks(flow, layout), ...labelMarks(flow, layout, legend)],
     lapSeconds: LAP_SECONDS,

@@ -1,17 +1,13 @@
-import { fill } from '../../language/fill.ts';
-import type { Words } from '../../language/words.ts';
-import type { FieldDay, FieldSeason } from '../../model/field/field-season.ts';
-import { type PlantSample, samplePlant } from '../../model/field/sample-plant.ts';
-import { openStream } from '../../model/random.ts';
-import type { Season } from '../../model/season.ts';
-import { type SceneFrame, stillFrame } from '../../scene/scene-frame.ts';
-import { furrowFeet, furrowScene } from '../../scene/stations/plant/furrow.ts';
-import { plantScene, viewInchesFor } from '../../scene/stations/plant/plant.ts';
-
-export interface PictureSize {
-  readonly width: number;
-  readonly height: number;
-}
+import { fill } from '../../../language/fill.ts';
+import type { Words } from '../../../language/words.ts';
+import type { FieldDay, FieldSeason } from '../../../model/field/field-season.ts';
+import { type PlantSample, samplePlant } from '../../../model/field/sample-plant.ts';
+import { openStream } from '../../../model/random.ts';
+import type { Season } from '../../../model/season.ts';
+import { type SceneFrame, stillFrame } from '../../../scene/scene-frame.ts';
+import { furrowFeet, furrowScene } from '../../../scene/stations/plant/furrow.ts';
+import { plantScene, viewInchesFor } from '../../../scene/stations/plant/plant.ts';
+import type { PictureSize } from './picture.ts';
 
 /** Days that a harvest aid takes to drop the leaves. Common practice: ten to fourteen days to harvest. */
 const leafDropDays = 10;

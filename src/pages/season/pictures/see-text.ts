@@ -1,12 +1,12 @@
-import { fill } from '../../language/fill.ts';
-import type { Messages } from '../../language/messages/en.ts';
-import type { Words } from '../../language/words.ts';
-import type { DestinationAccount } from '../../model/ledger.ts';
-import type { Season } from '../../model/season.ts';
-import type { StationId } from '../../model/station.ts';
-import { ledgerRows } from '../../ui/ledger-rows.ts';
+import { fill } from '../../../language/fill.ts';
+import type { Messages } from '../../../language/messages/en.ts';
+import type { Words } from '../../../language/words.ts';
+import type { DestinationAccount } from '../../../model/ledger.ts';
+import type { Season } from '../../../model/season.ts';
+import type { StationId } from '../../../model/station.ts';
+import { ledgerRows } from '../../../ui/ledger-rows.ts';
+import { ledgerOf } from '../ledger-panel.tsx';
 import { fieldDayOn } from './field-picture.ts';
-import { ledgerOf } from './ledger-panel.tsx';
 
 /**
  * What a scene shows, in words: the plant and its fruit on a day, or what comes in and where it goes.

@@ -1,12 +1,12 @@
-import { fill } from '../../language/fill.ts';
-import { machineName } from '../../language/machine-name.ts';
-import type { Words } from '../../language/words.ts';
-import type { MassEntry, MassLedger } from '../../model/ledger.ts';
-import { scaleMasses, totalWaterKg } from '../../model/lot.ts';
-import type { Season } from '../../model/season.ts';
-import type { StationId } from '../../model/station.ts';
-import { KG_PER_POUND } from '../../model/units.ts';
-import type { SceneFrame } from '../../scene/scene-frame.ts';
+import { fill } from '../../../language/fill.ts';
+import { machineName } from '../../../language/machine-name.ts';
+import type { Words } from '../../../language/words.ts';
+import type { MassEntry, MassLedger } from '../../../model/ledger.ts';
+import { scaleMasses, totalWaterKg } from '../../../model/lot.ts';
+import type { Season } from '../../../model/season.ts';
+import type { StationId } from '../../../model/station.ts';
+import { KG_PER_POUND } from '../../../model/units.ts';
+import type { SceneFrame } from '../../../scene/scene-frame.ts';
 import {
   type FlowMachine,
   type InAccount,
@@ -15,12 +15,12 @@ import {
   massOf,
   type OutAccount,
   plus,
-} from '../../scene/stations/flow/flow-input.ts';
-import type { MachineKind } from '../../scene/stations/machines/draw-machine.ts';
-import { massFlowScene } from '../../scene/stations/mass-flow.ts';
-import { type LedgerRow, ledgerRows } from '../../ui/ledger-rows.ts';
-import type { PictureSize } from './field-picture.ts';
-import { ledgerOf, oneBaleShare } from './ledger-panel.tsx';
+} from '../../../scene/stations/flow/flow-input.ts';
+import type { MachineKind } from '../../../scene/stations/machines/draw-machine.ts';
+import { massFlowScene } from '../../../scene/stations/mass-flow.ts';
+import { type LedgerRow, ledgerRows } from '../../../ui/ledger-rows.ts';
+import { ledgerOf, oneBaleShare } from '../ledger-panel.tsx';
+import type { PictureSize } from './picture.ts';
 
 /** A mass that would be written as 0.0 gets no band and no words: kg for one bale's worth. */
 const leastKg = 0.02;

@@ -1,0 +1,13 @@
+import { fieldPicture } from './field-picture.ts';
+import type { StationPicture } from './picture.ts';
+import { seeText } from './see-text.ts';
+
+/** One plant in its field, by the day. */
+export const bloomPicture: StationPicture = {
+  layOut:
+    (season, words, size) =>
+    ({ dayOfYear }) =>
+      fieldPicture(season, dayOfYear, words, size),
+  see: (season, words, { dayOfYear }) => seeText(season, 'bloom', dayOfYear, words),
+  rows: () => [],
+};

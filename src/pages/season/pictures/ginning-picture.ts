@@ -1,0 +1,13 @@
+import { flowPicture } from './flow-picture.ts';
+import type { StationPicture } from './picture.ts';
+import { seeText } from './see-text.ts';
+
+/** What comes in, and where it goes. */
+export const ginningPicture: StationPicture = {
+  layOut(season, words, size) {
+    const frame = flowPicture(season, 'ginning', words, size);
+    return () => frame;
+  },
+  see: (season, words, { dayOfYear }) => seeText(season, 'ginning', dayOfYear, words),
+  rows: () => [],
+};
