@@ -5,4 +5,5 @@ export interface FormulaMarkup {
   readonly formula: string;
   readonly filled: string;
 }
+export declare function formulaMathml(texts: Readonly<Record<string, string>>): Promise<Record<string, FormulaMarkup>>;
 export declare function formulaModule(texts: Readonly<Record<string, string>>): Plugin;

@@ -8,15 +8,18 @@ function symbolTex(name) {
   return index === undefined ? `{${letter}}` : `{${letter}_{${index}}}`;
 }
 
-/** Style sheets only, no style attributes: the page's content security policy allows no other. */
-const bare = (mathml) => mathml.replace(/ (?:style|class)="[^"]*"/g, '');
+/**
+ * Style sheets only, no style attributes: the page's content security policy allows no other. Nor may a fraction in a fraction
+ * shrink its letters: they are to be read on a phone.
+ */
+const bare = (mathml) => mathml.replace(/ (?:style|class|scriptlevel)="[^"]*"/g, '');
 
 /**
  * Turns the texts of formulas into MathML, once while the app is built, so that neither library reaches the browser.
  * @param {Readonly<Record<string, string>>} texts
  * @returns {Promise<Record<string, {formula: string, filled: string}>>} filled: with '@name@' in the place of each letter
  */
-async function formulaMathml(texts) {
+export async function formulaMathml(texts) {
   const { parse } = await import('mathjs');
   const { default: temml } = await import('temml');
   const render = (node, symbol) => {
