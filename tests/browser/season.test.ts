@@ -53,7 +53,7 @@ test('every station answers at its own address, closes its ledger and holds the 
     expect(await axe(), station).toEqual([]);
     await finish();
   }
-}, 120_000);
+}, 300_000);
 
 const closingErrorOrNone = async (page: Page) =>
   (await page.locator('.closing').count()) > 0 ? closingError(page) : 0;

@@ -84,7 +84,14 @@ test('the bar names each language in itself and says which is in force', async (
 });
 
 describe('the ribbon', () => {
-  const calls = { onScrub: vi.fn(), onPlay: vi.fn(), onPause: vi.fn(), onStep: vi.fn(), onSpeed: vi.fn() };
+  const calls = {
+    onScrub: vi.fn(),
+    onPlay: vi.fn(),
+    onPause: vi.fn(),
+    onStep: vi.fn(),
+    onStepStation: vi.fn(),
+    onSpeed: vi.fn(),
+  };
   const props: RibbonProps = {
     start: 115,
     end: 310,
@@ -112,6 +119,8 @@ describe('the ribbon', () => {
     expect(calls.onPlay).toHaveBeenCalledOnce();
     await press(page.querySelector('[aria-label="One step"]'));
     expect(calls.onStep).toHaveBeenCalledOnce();
+    await press(page.querySelector('[aria-label="To the end of this station"]'));
+    expect(calls.onStepStation).toHaveBeenCalledOnce();
     await press(page.querySelectorAll('input[type=radio]')[2]);
     expect(calls.onSpeed).toHaveBeenCalledWith('byStage');
   });

@@ -22,11 +22,12 @@ export interface SceneViewProps {
   readonly alt: string;
 }
 
-/** On a desk the picture leaves room for the head, the foot and the first line of the ledger. */
+/** A phone's picture is a little taller than wide, a tall screen's takes half of it, and on a desk the ledger shows below. */
 function heightFor(width: number): number {
+  const { innerWidth, innerHeight } = window;
   if (width <= 520) return Math.round(width * 1.05);
-  const room = window.innerHeight - 335;
-  return Math.round(Math.min(width * 0.62, Math.max(width * 0.46, room)));
+  if (innerHeight > innerWidth * 1.1) return Math.round(Math.min(width * 1.05, innerHeight * 0.5));
+  return Math.round(Math.min(width * 0.62, Math.max(width * 0.45, innerHeight - 380)));
 }
 
 /** The picture's size: wide on a desk, tall on a phone; null until the place is measured. */

@@ -39,6 +39,7 @@ import { SeenTable } from './seen-table.tsx';
 import { stationChanges } from './station-readings.ts';
 import { TimeBar } from './time-bar.tsx';
 import './season.css';
+import './season-layout.css';
 import './workings.css';
 
 export interface SeasonPageProps {
@@ -149,7 +150,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
 
   return (
     <main id="main" class="season" tabIndex={-1} data-station={station}>
-      <div class="season-title">
+      <div class="season-head">
         <h1>{name}</h1>
         <p>
           {fill(messages.navigation.stationOf, {
@@ -159,6 +160,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
           <br />
           {formats.day(((dayOfYear - 1) % 365) + 1)}, {scenario.name[words.language]}
         </p>
+        {narrow ? null : map}
       </div>
       {ignored.length > 0 ? (
         <p class="address-note" role="status">
@@ -234,7 +236,6 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
         <FarmBar session={session} scenario={scenario} seed={seed} />
       </div>
       <div class="season-foot">
-        {narrow ? null : map}
         <TimeBar
           season={season}
           span={span}
@@ -248,6 +249,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
           onPlay={() => send({ type: 'PLAY' })}
           onPause={() => send({ type: 'PAUSE' })}
           onStep={() => send({ type: 'STEP_DAY' })}
+          onStepStation={() => send({ type: 'STEP_STATION' })}
           onSpeed={(chosen) => send({ type: 'SPEED', speed: chosen })}
         />
         <div class="sew-in">

@@ -89,6 +89,7 @@ function Time() {
       onPlay={() => setPlaying(true)}
       onPause={() => setPlaying(false)}
       onStep={() => setNow(now + 1)}
+      onStepStation={() => setNow(310)}
       onSpeed={setSpeed}
     />
   );

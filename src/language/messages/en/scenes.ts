@@ -66,6 +66,8 @@ export const scenes = {
     play: 'Play',
     pause: 'Pause',
     step: 'One step',
+    toEnd: 'To the end of this station',
+    today: '{heat} heat units, {stitch} to a stitch. Rain {rain}. Open {open}.',
     speed: 'Speed',
     speeds: { byDay: 'By day', byWeek: 'By week', byStage: 'By stage' },
     events: {

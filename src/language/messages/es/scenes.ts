@@ -68,6 +68,8 @@ export const scenes: typeof english = {
     play: 'Iniciar',
     pause: 'Pausar',
     step: 'Avanzar un paso',
+    toEnd: 'Al final de esta estación',
+    today: '{heat} unidades de calor, {stitch} por puntada. Lluvia {rain}. Abiertas {open}.',
     speed: 'Velocidad',
     speeds: { byDay: 'Por día', byWeek: 'Por semana', byStage: 'Por etapa' },
     events: {
