@@ -20,7 +20,9 @@ async function openPanel(
   return { ...opened, panel, run: panel.locator('.doubt-start .patch-button') };
 }
 
-const done = (page: Page) => page.locator('.doubt-panel[data-state=done]').waitFor({ timeout: patience });
+/** The ranking comes last, a frame after the strips. */
+const done = (page: Page) =>
+  page.locator('.doubt-panel[data-state=done] .doubt-ranking').waitFor({ timeout: patience });
 
 /** A busy worker takes a moment to end. */
 const workersLeft = (page: Page, count: number) =>

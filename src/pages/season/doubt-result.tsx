@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'preact/hooks';
 import type { DoubtResult } from '../../doubt/doubt-season.ts';
 import { outcomeNames } from '../../doubt/outcomes.ts';
 import type { HeldReason } from '../../doubt/uncertain-facts.ts';
@@ -8,6 +9,16 @@ import { DoubtRanking } from './doubt-ranking.tsx';
 import { DoubtStrip } from './doubt-strip.tsx';
 import { type DoubtWords, factName } from './doubt-words.ts';
 
+/** Whether the first picture is out: what lies below the fold then comes in a task of its own, so that none is long. */
+function useFirstShown(): boolean {
+  const [shown, setShown] = useState(false);
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => setShown(true));
+    return () => cancelAnimationFrame(frame);
+  }, []);
+  return shown;
+}
+
 /** What many seasons gave: strips with their table, what matters most, and what was left out. */
 export function DoubtResultView({ result, words }: { readonly result: DoubtResult; readonly words: DoubtWords }) {
   const all = useWords();
@@ -15,6 +26,7 @@ export function DoubtResultView({ result, words }: { readonly result: DoubtResul
   const writing = outcomeWriting(all, words);
   const { strips } = words;
   const { base, summaries, failed } = result;
+  const rest = useFirstShown();
   return (
     <>
       <section class="doubt-strips" aria-label={words.heading}>
@@ -76,8 +88,8 @@ export function DoubtResultView({ result, words }: { readonly result: DoubtResul
           </section>
         </details>
       </section>
-      <DoubtRanking ranked={result.ranked} writing={writing} words={words} />
-      <HeldNotes result={result} words={words} />
+      {rest ? <DoubtRanking ranked={result.ranked} writing={writing} words={words} /> : null}
+      {rest ? <HeldNotes result={result} words={words} /> : null}
     </>
   );
 }
