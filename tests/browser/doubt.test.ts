@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { long } from '../laws/runs.ts';
 import { openPage, useBrowser } from './browser.ts';
+import { longTasksDuring } from './long-tasks.ts';
 
 useBrowser();
 
@@ -28,17 +29,6 @@ const done = (page: Page) =>
 const workersLeft = (page: Page, count: number) =>
   expect.poll(() => page.workers().length, { timeout: 10_000 }).toBe(count);
 
-/** Starts to note tasks of the main thread that take over 50 ms, which is what the browser calls long. */
-const watchLongTasks = (page: Page) =>
-  page.evaluate(() => {
-    const tasks: number[] = [];
-    Object.assign(globalThis, { longTasks: tasks });
-    new PerformanceObserver((list) => {
-      for (const entry of list.getEntries()) tasks.push(entry.duration);
-    }).observe({ type: 'longtask' });
-  });
-const longTasks = (page: Page) => page.evaluate(() => (globalThis as unknown as { longTasks: number[] }).longTasks);
-
 test(
   'seasons run beside the page: progress is told, no task of the page takes over 50 ms, and strips and ranking come',
   async () => {
@@ -46,11 +36,13 @@ test(
     expect(await panel.getByRole('img').count()).toBe(0);
     // What the page still has to do for itself is not what is measured.
     await page.waitForTimeout(1000);
-    await watchLongTasks(page);
-    await run.click();
-    await panel.getByRole('progressbar').waitFor();
-    await done(page);
-    expect(await longTasks(page)).toEqual([]);
+    const tooLong = await longTasksDuring(page, async () => {
+      await run.click();
+      await panel.getByRole('progressbar').waitFor();
+      await done(page);
+      await page.waitForTimeout(300);
+    });
+    expect(tooLong).toEqual([]);
     expect(await panel.locator('.doubt-strip svg').count()).toBe(5);
     expect(await panel.locator('.doubt-ranking tbody tr').count()).toBe(8);
     const said = await panel.locator('.doubt-strip svg').first().getAttribute('aria-label');
@@ -69,18 +61,18 @@ test(
   'a task over 50 ms would be noticed',
   async () => {
     const { page, finish } = await openPanel();
-    await watchLongTasks(page);
-    await page.evaluate(
-      () =>
-        new Promise<void>((after) => {
-          setTimeout(() => {
-            const from = performance.now();
-            while (performance.now() - from < 90);
-            setTimeout(after, 200);
-          });
-        }),
-    );
-    expect(await longTasks(page)).not.toEqual([]);
+    const busy = () =>
+      page.evaluate(
+        () =>
+          new Promise<void>((after) => {
+            setTimeout(() => {
+              const from = performance.now();
+              while (performance.now() - from < 400);
+              after();
+            });
+          }),
+      );
+    expect(await longTasksDuring(page, busy)).not.toEqual([]);
     await finish();
   },
   patience,

@@ -1,0 +1,30 @@
+import type { Page } from 'playwright-core';
+
+interface TraceEvent {
+  readonly name: string;
+  readonly pid: number;
+  readonly tid: number;
+  /** Time of the thread's own, microseconds. */
+  readonly tdur?: number;
+  readonly args: { readonly name?: string };
+}
+
+const longMs = 50;
+
+/**
+ * The tasks of a page's main thread that took over 50 ms while something ran, ms of the thread's own time: what other
+ * programs on the machine took from it meanwhile is not the page's doing.
+ */
+export async function longTasksDuring(page: Page, run: () => Promise<unknown>): Promise<number[]> {
+  const browser = page.context().browser()!;
+  await browser.startTracing(page, { categories: ['toplevel', 'disabled-by-default-devtools.timeline'] });
+  await run();
+  const { traceEvents } = JSON.parse((await browser.stopTracing()).toString()) as { traceEvents: TraceEvent[] };
+  const main = traceEvents.filter(({ name, args }) => name === 'thread_name' && args.name === 'CrRendererMain');
+  const tasks = traceEvents.filter(
+    ({ name, pid, tid, tdur }) =>
+      name === 'RunTask' && tdur !== undefined && main.some((thread) => thread.pid === pid && thread.tid === tid),
+  );
+  if (tasks.length === 0) throw new Error('the browser told of no task');
+  return tasks.map(({ tdur }) => Math.round(tdur! / 1000)).filter((ms) => ms > longMs);
+}
