@@ -8,7 +8,11 @@ import { type StationId, stationIds } from '../../model/station.ts';
 import { kilogramsFromPounds, POUNDS_PER_STATISTICAL_BALE } from '../../model/units.ts';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
 import { CountTable } from '../../ui/count-table.tsx';
+import type { LedgerColumn } from '../../ui/ledger-rows.ts';
 import { LedgerTable } from '../../ui/ledger-table.tsx';
+import type { Theme } from '../preferences.ts';
+import { LedgerFollow } from './ledger-follow.tsx';
+import { PartJourney } from './part-journey.tsx';
 
 export type LedgerScale = 'bale' | 'field';
 
@@ -37,9 +41,16 @@ export function ledgerOf(season: Season, station: StationId, scale: LedgerScale)
 }
 
 /** The ledger of a station: every part and every pound, closing to zero. */
-export function LedgerPanel({ season, station }: { readonly season: Season; readonly station: StationId }) {
+export interface LedgerPanelProps {
+  readonly season: Season;
+  readonly station: StationId;
+  readonly theme: Theme;
+}
+
+export function LedgerPanel({ season, station, theme }: LedgerPanelProps) {
   const { messages } = useWords();
   const [scale, setScale] = useState<LedgerScale>('bale');
+  const [followed, setFollowed] = useState<LedgerColumn | null>(null);
   const whole = season.ledgers.find((each) => each.station === station);
   const shown = useMemo(() => ledgerOf(season, station, scale), [season, station, scale]);
   const counts = season.field.counts.filter((each) => each.station === station);
@@ -55,6 +66,10 @@ export function LedgerPanel({ season, station }: { readonly season: Season; read
     );
   }
   if (!whole || !shown) return null;
+  const lotNames = {
+    in: fill(messages.accounts.lotIn, { name: nameAt(index - 1) }),
+    out: fill(messages.accounts.lotOut, { name: nameAt(index + 1) }),
+  };
   return (
     <section class="ledger-panel" aria-label={messages.ledger.heading}>
       <div class="panel-head">
@@ -67,14 +82,16 @@ export function LedgerPanel({ season, station }: { readonly season: Season; read
           onChoose={setScale}
         />
       </div>
-      <LedgerTable
-        ledger={shown}
-        closingErrorRelative={closingErrorRelative(whole)}
-        lotNames={{
-          in: fill(messages.accounts.lotIn, { name: nameAt(index - 1) }),
-          out: fill(messages.accounts.lotOut, { name: nameAt(index + 1) }),
-        }}
-      />
+      <LedgerFollow ledger={shown} theme={theme} lotNames={lotNames} followed={followed} onFollow={setFollowed} />
+      <LedgerTable ledger={shown} closingErrorRelative={closingErrorRelative(whole)} lotNames={lotNames} />
+      {followed ? (
+        <PartJourney
+          season={season}
+          part={followed}
+          share={scale === 'bale' ? oneBaleShare(season) : 1}
+          shareName={messages.readings.scales[scale]}
+        />
+      ) : null}
     </section>
   );
 }

@@ -19,6 +19,7 @@ import type { Route } from '../route.ts';
 import { sewnBefore, useAddress } from '../use-address.ts';
 import { useSelector } from '../use-selector.ts';
 import { useSinglePress } from '../use-single-press.ts';
+import { AlwaysClosing } from './always-closing.tsx';
 import { BalesPanel } from './bales-panel.tsx';
 import { CarePanel } from './care-panel.tsx';
 import { DecisionsPanel } from './decisions-panel.tsx';
@@ -159,6 +160,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
           })}
           <br />
           {formats.day(((dayOfYear - 1) % 365) + 1)}, {scenario.name[words.language]}
+          <AlwaysClosing season={season} station={station} />
         </p>
         {narrow ? null : map}
       </div>
@@ -226,7 +228,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
       </aside>
       <div class="season-ledger">
         {stopped ? <p class="stop-note">{stopped}</p> : null}
-        <LedgerPanel season={season} station={station} />
+        <LedgerPanel season={season} station={station} theme={preferences.theme} />
         {station === 'ginning' ? <SeedPanel season={season} /> : null}
         {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
         {station === 'classing' ? <MoneyPanel season={season} /> : null}

@@ -1,3 +1,4 @@
+import type { InkName } from '../../style/inks.ts';
 import { group, type Mark, type Point } from '../display-list.ts';
 import { offsetPath } from './offset-path.ts';
 import { partCloth, type Shown } from './part-cloth.ts';
@@ -59,6 +60,22 @@ export function bandMarks(
   }
   return [...marks, ...threads, ...foldMarks(name, path, width, main.part)];
 }
+
+/** A band of one plain cloth: there, but not what is being followed. */
+export const plainBand = (name: string, path: readonly Point[], width: number, ink: InkName): Mark[] =>
+  width < THREAD_BELOW_PX
+    ? [
+        {
+          kind: 'stitches',
+          stitches: path.slice(1).map((to, i) => [...path[i]!, ...to] as const),
+          ink,
+          width: THREAD_PX,
+          flat: true,
+        },
+      ]
+    : segmentsOf(path, -width / 2, width / 2).map((outline, i) =>
+        patch(`${name}/plain${i}`, outline, ink, { shadow: 1.2, seam: 0, grain: null, scissors: 'asDrawn' }),
+      );
 
 const threadMark = (name: string, path: readonly Point[], part: Shown): Mark => {
   const fill = partCloth[part].fill;
