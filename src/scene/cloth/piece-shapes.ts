@@ -38,19 +38,24 @@ export const stickShape: readonly Point[] = [
   [0.16, 1.02],
 ];
 
-/** Cotton leaf: broad, heart-shaped at the base, three strong pointed lobes and two small ones. The petiole joins at the notch. */
+/**
+ * Cotton leaf: heart-shaped at the base, three broad lobes that swell before they come to a point, and a small pointed one
+ * low on each side. The petiole joins at the notch.
+ */
 const leafHalf: readonly Point[] = [
   [0, 0.42],
-  [0.12, 0.66],
-  [0.42, 0.78],
-  [0.78, 0.62],
-  [0.94, 0.3],
-  [0.86, 0.06],
-  [1.1, -0.44],
-  [0.66, -0.36],
-  [0.5, -0.46],
-  [0.36, -0.78],
-  [0, -1.14],
+  [0.1, 0.68],
+  [0.34, 0.84],
+  [0.64, 0.76],
+  [0.98, 0.5],
+  [0.86, 0.22],
+  [0.99, -0.04],
+  [1.12, -0.5],
+  [0.74, -0.46],
+  [0.38, -0.32],
+  [0.46, -0.64],
+  [0.3, -0.94],
+  [0, -1.3],
 ];
 const mirrored = (half: readonly Point[]): Point[] => [
   ...half,
@@ -62,11 +67,11 @@ const mirrored = (half: readonly Point[]): Point[] => [
 export const leafShape: readonly Point[] = mirrored(leafHalf);
 /** Where a leaf's veins end; they start at the notch. */
 export const leafVeins: readonly Point[] = [
-  [0, -0.86],
-  [0.84, -0.28],
-  [-0.84, -0.28],
-  [0.62, 0.36],
-  [-0.62, 0.36],
+  [0, -1.04],
+  [0.88, -0.32],
+  [-0.88, -0.32],
+  [0.74, 0.4],
+  [-0.74, 0.4],
 ];
 
 /** The first true leaves are plain hearts. */
@@ -79,6 +84,11 @@ export const youngLeafShape: readonly Point[] = mirrored([
   [0.4, -0.6],
   [0, -1],
 ]);
+export const youngLeafVeins: readonly Point[] = [
+  [0, -0.7],
+  [0.5, -0.12],
+  [-0.5, -0.12],
+];
 
 /** A seed leaf: a kidney, wider than long, on its stalk at the notch. */
 export const seedLeafShape: readonly Point[] = mirrored([

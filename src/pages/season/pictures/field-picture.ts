@@ -1,40 +1,11 @@
 import { fill } from '../../../language/fill.ts';
 import type { Words } from '../../../language/words.ts';
-import type { FieldDay, FieldSeason } from '../../../model/field/field-season.ts';
-import { type PlantSample, samplePlant } from '../../../model/field/sample-plant.ts';
-import { openStream } from '../../../model/random.ts';
 import type { Season } from '../../../model/season.ts';
 import { type SceneFrame, stillFrame } from '../../../scene/scene-frame.ts';
 import { furrowFeet, furrowScene } from '../../../scene/stations/plant/furrow.ts';
 import { plantScene, viewInchesFor } from '../../../scene/stations/plant/plant.ts';
+import { fieldDayOn, leafShareOn, plantOf } from './field-plant.ts';
 import type { PictureSize } from './picture.ts';
-
-/** Days that a harvest aid takes to drop the leaves. Common practice: ten to fourteen days to harvest. */
-const leafDropDays = 10;
-
-const sampled = new WeakMap<FieldSeason, PlantSample>();
-/** The one plant of a season that is drawn. */
-function plantOf(season: Season): PlantSample {
-  const known = sampled.get(season.field);
-  if (known) return known;
-  const plant = samplePlant(season.field, openStream(season.seed, 'plant'));
-  sampled.set(season.field, plant);
-  return plant;
-}
-
-/** The field's mean on a day of the year; the nearest day that the season has. */
-export function fieldDayOn(field: FieldSeason, dayOfYear: number): FieldDay {
-  const index = Math.min(field.days.length - 1, Math.max(0, dayOfYear - field.plantedDay));
-  return field.days[index]!;
-}
-
-/** Leaves still on, 0 to 1: all until the harvest aid, then falling to what it leaves. */
-function leafShareOn(field: FieldSeason, dayOfYear: number): number {
-  const aid = field.events.harvestAid;
-  if (aid === null || !field.crop || dayOfYear <= aid) return 1;
-  const dropped = Math.min(1, (dayOfYear - aid) / leafDropDays);
-  return 1 - dropped * (1 - field.crop.leafRemaining);
-}
 
 /** The field on a day: the furrow until the crop is up, then one plant with every organ where the model has it. */
 export function fieldPicture(season: Season, dayOfYear: number, words: Words, size: PictureSize): SceneFrame {

@@ -6,7 +6,7 @@ import type { Season } from '../../../model/season.ts';
 import type { StationId } from '../../../model/station.ts';
 import { ledgerRows } from '../../../ui/ledger-rows.ts';
 import { ledgerOf } from '../ledger-panel.tsx';
-import { fieldDayOn } from './field-picture.ts';
+import { fieldDayOn } from './field-plant.ts';
 
 /**
  * What a scene shows, in words: the plant and its fruit on a day, or what comes in and where it goes.

@@ -36,10 +36,13 @@ export interface LayoutOptions {
   readonly heightInches: number;
   readonly foot: Point;
   readonly pxPerInch: number;
+  /** Branches drawn shorter by this share, where the picture is narrow. */
+  readonly widthShare?: number;
 }
 
 /** Places every node, branch and site of a plant on the page: true height, alternate sides, a kink at each node. */
-export function layPlant(plant: DrawnPlant, { dayOfYear, heightInches, foot, pxPerInch }: LayoutOptions): LaidNode[] {
+export function layPlant(plant: DrawnPlant, options: LayoutOptions): LaidNode[] {
+  const { dayOfYear, heightInches, foot, pxPerInch, widthShare = 1 } = options;
   const grown = plant.nodes.filter((node) => node.appearsDay <= dayOfYear);
   const weights = grown.map((node, i) => {
     const vigour = Math.min(1, 0.55 + 0.09 * i);
@@ -52,12 +55,12 @@ export function layPlant(plant: DrawnPlant, { dayOfYear, heightInches, foot, pxP
     const lean = spread(chanceOf(`node/${node.number}`), 0.12);
     const at: Point = [foot[0] + (node.side * MEASURES.kinkInches + lean) * pxPerInch, foot[1] - risen];
     const leaf = grownShare(dayOfYear - node.appearsDay + 1.5, MEASURES.leafDays);
-    const { branch, sites } = layBranch(node, at, dayOfYear, pxPerInch);
+    const { branch, sites } = layBranch(node, at, dayOfYear, pxPerInch, widthShare);
     return { node, at, leaf, branch, sites };
   });
 }
 
-function layBranch(node: DrawnNode, from: Point, dayOfYear: number, pxPerInch: number) {
+function layBranch(node: DrawnNode, from: Point, dayOfYear: number, pxPerInch: number, widthShare: number) {
   const shown = node.sites.filter((site) => site.squareDay <= dayOfYear);
   const branch: Point[] = [];
   const sites: LaidSite[] = [];
@@ -71,7 +74,7 @@ function layBranch(node: DrawnNode, from: Point, dayOfYear: number, pxPerInch: n
     const rise =
       (i % 2 ? 0.12 : 0.42) + 0.35 * (1 - grown) + spread(chance, 0.06) + (node.branch === 'vegetative' ? 0.4 : 0);
     if (branch.length === 0) branch.push(from);
-    at = [at[0] + node.side * Math.cos(rise) * length, at[1] - Math.sin(rise) * length];
+    at = [at[0] + node.side * Math.cos(rise) * length * widthShare, at[1] - Math.sin(rise) * length];
     branch.push(at);
     sites.push({ site, at, leaf: grownShare(dayOfYear - site.squareDay, MEASURES.leafDays) });
   });

@@ -14,7 +14,7 @@ import { type SiteState, siteOn } from './plant-sample.ts';
 const SIZES = {
   mainLeaf: 2.7,
   branchLeaf: 1.9,
-  square: 0.8,
+  square: 1.05,
   flower: 2.1,
   greenBoll: 1.35,
   openBoll: 1.95,
@@ -22,6 +22,8 @@ const SIZES = {
   bollDays: 21,
   squareDays: 21,
   seedLeavesUntilNode: 9,
+  /** Joints at the top that are still green. */
+  greenNodes: 7,
 } as const;
 
 export interface PlantLook {
@@ -56,7 +58,7 @@ export function plantMarks(nodes: readonly LaidNode[], look: PlantLook): Display
       'leaves',
       nodes.flatMap((laid) => mainLeaf(laid, look)),
     ),
-    group('stem', [...branchMarks(nodes, look), stemMark(nodes, look)]),
+    group('stem', [...branchMarks(nodes, look), ...stemMarks(nodes, look)]),
     group(
       'branchLeaves',
       nodes.flatMap((laid) => laid.sites.flatMap((site) => branchLeaf(laid, site, look))),
@@ -76,8 +78,8 @@ function mainLeaf({ node, at, leaf }: LaidNode, look: PlantLook): Mark[] {
   if (!stays(name, look)) return [];
   const chance = chanceOf(name);
   const outwards = node.side;
-  const lift = (node.branch === 'fruiting' ? 1.02 : 0.42) + spread(chance, 0.14);
-  const reach = look.pxPerInch * leaf * (node.branch === 'fruiting' ? 3.2 : 3.4);
+  const lift = (node.branch === 'fruiting' ? 0.62 : 0.3) + spread(chance, 0.4);
+  const reach = look.pxPerInch * leaf * (3.5 + spread(chance, 1.1));
   const joint: Point = [at[0] + outwards * Math.cos(lift) * reach, at[1] - Math.sin(lift) * reach];
   const size =
     SIZES.mainLeaf *
@@ -90,7 +92,7 @@ function mainLeaf({ node, at, leaf }: LaidNode, look: PlantLook): Mark[] {
     ...leafMarks(
       name,
       { x: joint[0], y: joint[1], size, wide: 1, turn: outwards * (1.02 - 0.3 * lift) + spread(chance, 0.2) },
-      'bollGreen',
+      ['bollGreen', 'leafGreen'],
       node.number < 4,
     ),
   ];
@@ -106,11 +108,10 @@ function branchLeaf({ node }: LaidNode, { site, at, leaf }: LaidSite, look: Plan
   const size = SIZES.branchLeaf * look.pxPerInch * (0.2 + 0.8 * leaf) * (0.9 + 0.2 * chance());
   return [
     petiole(name, at, joint, Math.max(1.2, look.pxPerInch * 0.12)),
-    ...leafMarks(
-      name,
-      { x: joint[0], y: joint[1], size, wide: 1, turn: node.side * 0.5 + spread(chance, 0.35) },
+    ...leafMarks(name, { x: joint[0], y: joint[1], size, wide: 1, turn: node.side * 0.5 + spread(chance, 0.35) }, [
+      'bollGreen',
       'leafGreen',
-    ),
+    ]),
   ];
 }
 
@@ -146,16 +147,25 @@ const petiole = (name: string, from: Point, to: Point, width: number): Mark =>
     scissors: 'asDrawn',
   });
 
-function stemMark(nodes: readonly LaidNode[], look: PlantLook): Mark {
+/** The stem: woody below, green where it is still growing. */
+function stemMarks(nodes: readonly LaidNode[], look: PlantLook): Mark[] {
   const top = Math.max(2, look.pxPerInch * 0.13);
   const bottom = Math.max(3, look.pxPerInch * (0.14 + 0.032 * nodes.length));
   const path = [look.foot, ...nodes.map((node) => node.at)];
-  return patch('stem', taperedStrip(path, bottom, top), 'walnut', {
-    shadow: 1.2,
-    seam: 0,
-    grain: null,
-    scissors: { miss: 0.3 },
-  });
+  const green = Math.max(0, path.length - SIZES.greenNodes);
+  const widthAt = (i: number) => bottom + ((top - bottom) * i) / Math.max(1, path.length - 1);
+  const strip = (name: string, from: number, to: number, ink: 'walnut' | 'leafGreen'): Mark[] =>
+    to - from < 1
+      ? []
+      : [
+          patch(name, taperedStrip(path.slice(from, to + 1), widthAt(from), widthAt(to)), ink, {
+            shadow: 1.2,
+            seam: 0,
+            grain: null,
+            scissors: { miss: 0.3 },
+          }),
+        ];
+  return [...strip('stem', 0, green, 'walnut'), ...strip('stem/young', green, path.length - 1, 'leafGreen')];
 }
 
 const branchMarks = (nodes: readonly LaidNode[], look: PlantLook): Mark[] =>

@@ -1,0 +1,12 @@
+/** Words of the picture of Bloom. */
+export const bloom = {
+  titles: {
+    upland: ['White: opened today', 'Pink: its second day'],
+    pima: ['Yellow: opened today', 'Red: its second day'],
+  },
+  square: 'Opens in {days}',
+  squareAge: 'A square, {days} old',
+  noSquare: 'No square yet',
+  notYet: 'the first will come at the first branch that fruits',
+  last: 'The plant drawn is the first by lot that has a flower on the last day shown.',
+};

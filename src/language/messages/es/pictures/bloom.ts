@@ -1,0 +1,13 @@
+import type { bloom as english } from '../../en/pictures/bloom.ts';
+
+export const bloom: typeof english = {
+  titles: {
+    upland: ['Blanca: abrió hoy', 'Rosa: su segundo día'],
+    pima: ['Amarilla: abrió hoy', 'Roja: su segundo día'],
+  },
+  square: 'Abre en {days}',
+  squareAge: 'Un cuadro de {days}',
+  noSquare: 'Todavía no hay cuadros',
+  notYet: 'el primero saldrá en la primera rama que da fruto',
+  last: 'La planta dibujada es la primera, al azar, que tiene una flor el último día que se muestra.',
+};

@@ -1,0 +1,46 @@
+import type { field as english } from '../../en/pictures/field.ts';
+
+export const field: typeof english = {
+  caption: 'Una planta de este campo, tomada al azar. Una gota: {drop} de agua.',
+  sun: 'El sol es tan grande como el calor del día, {heat}, y su aro gira con él.',
+  drops: 'Cada gota son {drop} de agua sobre el campo.',
+  heatSum: '{heat} desde la siembra',
+  stages: {
+    emerged: 'brote',
+    firstSquare: 'primer cuadro',
+    firstFlower: 'primera flor',
+    cutOut: 'fin de la floración',
+    firstOpenBoll: 'primera bellota abierta',
+    harvestAid: 'defoliante',
+    harvest: 'cosecha',
+  },
+  places: {
+    first: 'nudo {node}, primer lugar de la rama',
+    second: 'nudo {node}, segundo lugar de la rama',
+    third: 'nudo {node}, tercer lugar de la rama',
+  },
+  placeShort: 'nudo {node}',
+  rows: {
+    height: 'Altura, planta media',
+    nodes: 'Nudos, planta media',
+    heatToday: 'Calor del día',
+    heatSum: 'Calor desde la siembra',
+    rain: 'Lluvia del día',
+    irrigation: 'Riego del día',
+    soilWater: 'Agua del suelo, de lo que le cabe',
+    squares: 'Cuadros, planta media',
+    flowers: 'Flores de hoy, planta media',
+    greenBolls: 'Bellotas verdes, planta media',
+    openBolls: 'Bellotas abiertas, planta media',
+    shed: 'Caídos hasta hoy, planta media',
+    drawn: 'En la planta dibujada',
+    large: 'En grande',
+  },
+  drawn: {
+    square: { one: '{n} cuadro', many: '{n} de cuadros', other: '{n} cuadros' },
+    flower: { one: '{n} flor', many: '{n} de flores', other: '{n} flores' },
+    greenBoll: { one: '{n} bellota verde', many: '{n} de bellotas verdes', other: '{n} bellotas verdes' },
+    openBoll: { one: '{n} bellota abierta', many: '{n} de bellotas abiertas', other: '{n} bellotas abiertas' },
+    shed: { one: '{n} caído', many: '{n} de caídos', other: '{n} caídos' },
+  },
+};

@@ -1,0 +1,80 @@
+import type { FieldDay, FieldSeason } from '../../../model/field/field-season.ts';
+import { type FruitSite, type PlantSample, samplePlant } from '../../../model/field/sample-plant.ts';
+import { openStream } from '../../../model/random.ts';
+import type { Season } from '../../../model/season.ts';
+import { type SiteState, siteOn } from '../../../scene/stations/plant/plant-sample.ts';
+
+/** Days that a harvest aid takes to drop the leaves. Common practice: ten to fourteen days to harvest. */
+const leafDropDays = 10;
+/** Plants drawn by lot until one is in flower on the last day of Bloom. */
+const mostDraws = 12;
+
+const sampled = new WeakMap<FieldSeason, PlantSample>();
+
+/** How many sites of a plant stand in a state on a day. */
+export const countSites = (plant: PlantSample, dayOfYear: number, kind: SiteState['kind']): number =>
+  plant.nodes
+    .filter(({ appearsDay }) => appearsDay <= dayOfYear)
+    .flatMap(({ sites }) => sites)
+    .filter((site) => siteOn(site, dayOfYear).kind === kind).length;
+
+/**
+ * The one plant of a season that is drawn: the first by lot that has a flower on the last day of Bloom, so that the station
+ * never ends on a bare frame. Which plant it is moves no number: the panels show the field's means.
+ */
+export function plantOf({ field, seed }: Season): PlantSample {
+  const known = sampled.get(field);
+  if (known) return known;
+  const stream = openStream(seed, 'plant');
+  const lots = Array.from({ length: mostDraws }, () => samplePlant(field, stream));
+  const { cutOut } = field.events;
+  const inFlower = cutOut === null ? undefined : lots.find((plant) => countSites(plant, cutOut, 'flower') > 0);
+  const plant = inFlower ?? lots[0]!;
+  sampled.set(field, plant);
+  return plant;
+}
+
+/** The field's mean on a day of the year; the nearest day that the season has. */
+export function fieldDayOn(field: FieldSeason, dayOfYear: number): FieldDay {
+  const index = Math.min(field.days.length - 1, Math.max(0, dayOfYear - field.plantedDay));
+  return field.days[index]!;
+}
+
+/** Leaves still on, 0 to 1: all until the harvest aid, then falling to what it leaves. */
+export function leafShareOn(field: FieldSeason, dayOfYear: number): number {
+  const aid = field.events.harvestAid;
+  if (aid === null || !field.crop || dayOfYear <= aid) return 1;
+  const dropped = Math.min(1, (dayOfYear - aid) / leafDropDays);
+  return 1 - dropped * (1 - field.crop.leafRemaining);
+}
+
+/** A site with its place on the plant. */
+export interface FoundSite {
+  readonly node: number;
+  readonly index: number;
+  readonly site: FruitSite;
+}
+
+/** Every site of the nodes that are there on a day. */
+const sitesOn = (plant: PlantSample, dayOfYear: number): FoundSite[] =>
+  plant.nodes
+    .filter(({ appearsDay }) => appearsDay <= dayOfYear)
+    .flatMap(({ number, sites }) => sites.map((site, index) => ({ node: number, index, site })));
+
+/** The first of the best by an order; undefined when there is none. */
+const best = <T>(all: readonly T[], rank: (one: T) => number): T | undefined =>
+  all.reduce<T | undefined>((sofar, one) => (sofar === undefined || rank(one) < rank(sofar) ? one : sofar), undefined);
+
+/** The flower to show large on a day: the youngest, highest up; or the square that opens next; or the oldest square. */
+export function flowerShown(plant: PlantSample, dayOfYear: number): FoundSite | null {
+  const sites = sitesOn(plant, dayOfYear).map((found) => ({ ...found, state: siteOn(found.site, dayOfYear) }));
+  const flowers = sites.filter(({ state }) => state.kind === 'flower');
+  const squares = sites.filter(({ state }) => state.kind === 'square');
+  const opening = squares.filter(({ site }) => site.flowerDay !== null);
+  return (
+    best(flowers, ({ site, node }) => dayOfYear - site.flowerDay! - node / 1000) ??
+    best(opening, ({ site, node }) => site.flowerDay! - node / 1000) ??
+    best(squares, ({ site }) => site.squareDay) ??
+    null
+  );
+}

@@ -1,0 +1,9 @@
+import type { Language } from '../../../language/language.ts';
+import { bloom as bloomEn } from '../../../language/messages/en/pictures/bloom.ts';
+import { field as fieldEn } from '../../../language/messages/en/pictures/field.ts';
+import { bloom as bloomEs } from '../../../language/messages/es/pictures/bloom.ts';
+import { field as fieldEs } from '../../../language/messages/es/pictures/field.ts';
+
+/** The words of the pictures in the field; they come with the page, so that the first view need not carry them. */
+export const fieldWords = (language: Language): typeof fieldEn => (language === 'es' ? fieldEs : fieldEn);
+export const bloomWords = (language: Language): typeof bloomEn => (language === 'es' ? bloomEs : bloomEn);

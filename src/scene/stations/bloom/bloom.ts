@@ -1,0 +1,59 @@
+import { flowerMarks, largeSquareMarks } from '../../cloth/flower.ts';
+import { type DisplayList, group, type Mark } from '../../display-list.ts';
+import type { SceneFrame } from '../../scene-frame.ts';
+import { type FieldDayLook, type FieldScene, layOutField, type SitePlace } from '../field/field-scene.ts';
+import { padMark } from '../field/pad.ts';
+import type { Plot } from '../field/plot.ts';
+import { LINE, linesFor, writtenLines } from '../field/written.ts';
+import type { SiteState } from '../plant/plant-sample.ts';
+
+/** A flower, or the square that will be the next to open, shown large. */
+export interface LargeFlower {
+  readonly site: SitePlace | null;
+  readonly state: Extract<SiteState, { kind: 'square' | 'flower' }>;
+  /** How far a square has come from the day it could first be seen (0) to the day it opens (1). */
+  readonly grown: number;
+  readonly title: string;
+  readonly place: string;
+  /** The place in a word or two, for a phone. */
+  readonly placeShort: string;
+}
+
+export interface BloomDay extends FieldDayLook {
+  readonly flower: LargeFlower;
+}
+
+/** One plant in bloom in its field, and one of its flowers large. */
+export function layOutBloom(scene: FieldScene): (day: BloomDay) => SceneFrame {
+  const field = layOutField(scene);
+  const pad = padMark('flower', field.plot.pad);
+  return (day) =>
+    field.at(day, { site: day.flower.site, pad: [pad, ...largeFlower(field.plot, day.flower, scene.kind)] });
+}
+
+function largeFlower(plot: Plot, flower: LargeFlower, kind: FieldScene['kind']): DisplayList {
+  const { pad, textPx, small } = plot;
+  const titlePx = textPx * (small ? 1.08 : 1.3);
+  const inner = pad.width - textPx * 1.8;
+  const title = linesFor(flower.title, inner, titlePx);
+  const place = linesFor(small ? flower.placeShort : flower.place, inner, textPx);
+  const wordsHeight = title.length * titlePx * LINE + place.length * textPx * LINE + textPx * 1.1;
+  const room = pad.height - wordsHeight - textPx * 0.6;
+  const x = pad.x + pad.width / 2;
+  const y = pad.y + textPx * 0.6 + room / 2;
+  const size = Math.min(room * 0.47, pad.width * 0.4);
+  const { state } = flower;
+  const marks: Mark[] =
+    state.kind === 'flower'
+      ? [...flowerMarks('large', { x, y, size, wide: 1, turn: -0.2 }, kind, state.ageDays)]
+      : [...largeSquareMarks('large', x, y, size, flower.grown, kind)];
+  const titleY = pad.y + pad.height - wordsHeight + titlePx * 0.85;
+  return [
+    group(`large/${state.kind}`, marks, state.ageDays),
+    ...writtenLines(title, x, titleY, titlePx, 'lint', { anchor: 'middle', bold: true }),
+    ...writtenLines(place, x, titleY + title.length * titlePx * LINE, textPx, 'lint', {
+      anchor: 'middle',
+      italic: true,
+    }),
+  ];
+}

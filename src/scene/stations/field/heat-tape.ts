@@ -1,0 +1,121 @@
+import { patch } from '../../cloth/patch.ts';
+import { type Box, rectangle } from '../../cloth/point.ts';
+import { notchMarks } from '../../cloth/ruler.ts';
+import { runningStitches } from '../../cloth/running-stitch.ts';
+import { group, type Mark, type Stitch } from '../../display-list.ts';
+import { LINE, linesFor, wordsWidth, writtenLines } from './written.ts';
+
+/** A tailor's tape on which the heat of the season is laid out, day by day. */
+export interface HeatTape {
+  /** Heat since planting at the tape's right end, DD60. */
+  readonly toDd60: number;
+  /** One tick for so much heat, DD60. */
+  readonly tickDd60: number;
+  /** Stages of the plant: the heat they came at, and their names. */
+  readonly stages: readonly { readonly dd60: number; readonly text: string }[];
+}
+
+/** The laid-out part of the tape lies in the upper share of it, with the sum on it; the stages stand below. */
+const LAID = 0.5;
+
+const xOf = (tape: HeatTape, box: Box, dd60: number): number =>
+  box.x + (box.width * Math.min(tape.toDd60, Math.max(0, dd60))) / tape.toDd60;
+
+/** The bare tape: muslin, a tick for each hundred, a notch and a name for each stage. */
+export function heatTapeMarks(tape: HeatTape, box: Box, textPx: number): Mark[] {
+  const ticks: Stitch[] = [];
+  for (let dd60 = tape.tickDd60; dd60 < tape.toDd60; dd60 += tape.tickDd60) {
+    const x = xOf(tape, box, dd60);
+    ticks.push([x, box.y + 2, x, box.y + box.height * LAID * 0.4]);
+  }
+  const marks: Mark[] = [
+    patch('heat/tape', rectangle(box.x, box.y, box.width, box.height), 'muslin', {
+      shadow: 2.6,
+      seam: 0,
+      grain: null,
+      scissors: { miss: 0.8, snip: 160, bow: 0.0006 },
+    }),
+    { kind: 'stitches', stitches: ticks, ink: 'walnut', width: 1.3, flat: true },
+  ];
+  let free = box.x + 4;
+  for (const [i, { dd60, text }] of tape.stages.entries()) {
+    const x = xOf(tape, box, dd60);
+    marks.push(...notchMarks(`heat/stage${i}`, [x, box.y + box.height * LAID + 8], 'down', 'madder'));
+    // A name ends at its notch; where the one before leaves no room for it, the notch stands alone.
+    const lines = linesFor(text, x - free - 10, textPx);
+    const widest = Math.max(...lines.map((line) => wordsWidth(line, textPx)));
+    if (lines.length > 1 || x - widest - 10 < free) continue;
+    marks.push(
+      ...writtenLines(lines, x - 9, box.y + box.height * LAID + textPx * LINE * 0.82, textPx, 'ink', {
+        anchor: 'end',
+        italic: true,
+      }),
+    );
+    free = x + 6;
+  }
+  return marks;
+}
+
+/** What is laid out by now, with the sum on it, and a pin at its end. */
+export function heatLaidMarks(
+  tape: HeatTape,
+  box: Box,
+  now: { readonly dd60: number; readonly text: string; readonly short: string },
+  textPx: number,
+): Mark {
+  const x = xOf(tape, box, now.dd60);
+  const depth = box.height * LAID;
+  const long = x - box.x;
+  const right = box.x + box.width - 6;
+  // Before the pin where there is room, else after it; on a narrow tape the sum is said in fewer words.
+  const room = (text: string) => wordsWidth(text, textPx) + textPx;
+  const text = room(now.text) < Math.max(long, right - x) ? now.text : now.short;
+  const onCloth = long > room(text);
+  const before = Math.min(right, x - textPx * 0.5);
+  const marks: Mark[] = [];
+  if (long > 2)
+    marks.push(
+      patch('heat/laid', rectangle(box.x, box.y, long, depth), 'weld', {
+        shadow: 1.2,
+        seam: 0,
+        grain: null,
+        scissors: { miss: 0.4, snip: 160, bow: 0.0006 },
+      }),
+    );
+  if (long > 24)
+    marks.push({
+      kind: 'stitches',
+      stitches: [0.16, 0.84].flatMap((share, i) =>
+        runningStitches(
+          [
+            [box.x + 6, box.y + depth * share],
+            [x - 5, box.y + depth * share],
+          ],
+          `heat/row${i}`,
+          { on: 8, off: 7, closed: false },
+        ),
+      ),
+      ink: 'walnut',
+      width: 1.3,
+    });
+  marks.push(
+    {
+      kind: 'stitches',
+      stitches: [[x, box.y - textPx * 0.35, x, box.y + depth + 3]],
+      ink: 'madder',
+      width: 3,
+      flat: true,
+    },
+    {
+      kind: 'text',
+      text,
+      x: onCloth ? before : x + textPx * 0.5,
+      y: box.y + depth / 2 + textPx * 0.34,
+      size: textPx,
+      ink: 'ink',
+      anchor: onCloth ? 'end' : 'start',
+      bold: true,
+    },
+  );
+  return group('heatSum', marks, Math.round(now.dd60));
+}

@@ -1,0 +1,61 @@
+import { expect } from 'vitest';
+import { type DisplayList, flatMarks, type TextMark } from '../../../src/scene/display-list.ts';
+import { frameAtRest, pieceAt, type SceneFrame } from '../../../src/scene/scene-frame.ts';
+import { inkOnPad, textInks } from '../../../src/style/inks.ts';
+
+/** Estimated width of words in the text face: 0.55 of their size a letter, on the wide side. */
+const widthOf = ({ text, size }: TextMark): number => text.length * size * 0.55;
+
+/** Left and right end of a text. */
+function endsOf(mark: TextMark): readonly [from: number, to: number] {
+  const width = widthOf(mark);
+  const from = mark.anchor === 'start' ? mark.x : mark.anchor === 'end' ? mark.x - width : mark.x - width / 2;
+  return [from, from + width];
+}
+
+const textsOf = (list: DisplayList): TextMark[] =>
+  [...flatMarks(list)].filter((mark): mark is TextMark => mark.kind === 'text');
+
+/** Inks that may carry words: on the page, or on a pad. */
+const wordInks: ReadonlySet<string> = new Set([...textInks, ...Object.values(inkOnPad)]);
+
+/** Every mark, piece and word of a frame lies inside its picture, no word lies on another, and all are big enough to read. */
+export function expectToFit(frame: SceneFrame, what: string): void {
+  const list = frameAtRest(frame);
+  const overhang = 12;
+  for (const mark of flatMarks(list)) {
+    const points =
+      mark.kind === 'patch'
+        ? mark.points
+        : mark.kind === 'stitches'
+          ? mark.stitches.flatMap(([x0, y0, x1, y1]) => [[x0, y0] as const, [x1, y1] as const])
+          : [];
+    for (const [x, y] of points) {
+      const inside = x > -overhang && y > -overhang && x < frame.width + overhang && y < frame.height + overhang;
+      if (!inside) expect.fail(`${what}: a mark at ${x.toFixed(0)}, ${y.toFixed(0)} lies outside`);
+    }
+  }
+  const texts = textsOf(list);
+  for (const text of texts) {
+    const [from, to] = endsOf(text);
+    expect(from, `${what}: "${text.text}" begins at ${from.toFixed(0)}`).toBeGreaterThanOrEqual(0);
+    expect(to, `${what}: "${text.text}" ends at ${to.toFixed(0)} of ${frame.width}`).toBeLessThanOrEqual(frame.width);
+    expect(text.y - text.size * 0.8, `${what}: "${text.text}" is cut above`).toBeGreaterThanOrEqual(-1);
+    expect(text.y + text.size * 0.25, `${what}: "${text.text}" is cut below`).toBeLessThanOrEqual(frame.height);
+    expect(text.size, `${what}: "${text.text}" is too small`).toBeGreaterThanOrEqual(frame.width < 460 ? 13 : 14);
+    expect(wordInks.has(text.ink), `${what}: "${text.text}" in ${text.ink}`).toBe(true);
+  }
+  texts.forEach((one, i) => {
+    for (const other of texts.slice(i + 1)) {
+      const apart = Math.abs(one.y - other.y) >= Math.min(one.size, other.size) * 0.9;
+      const [a, b] = [endsOf(one), endsOf(other)];
+      if (!apart && a[0] < b[1] - 2 && b[0] < a[1] - 2) expect.fail(`${what}: "${one.text}" lies on "${other.text}"`);
+    }
+  });
+  for (const piece of frame.moving)
+    for (const seconds of [0, 0.7, 1.9]) {
+      const [x, y] = pieceAt(piece, seconds, frame.lapSeconds);
+      if (x < 0 || y < 0 || x > frame.width || y > frame.height)
+        expect.fail(`${what}: ${piece.name} leaves the picture`);
+    }
+}
