@@ -8,7 +8,7 @@ import { dayAt, type StationSpan } from '../../model/timeline.ts';
 import type { Moment } from '../../statechart/runner.ts';
 import type { Speed } from '../../statechart/season-machine.ts';
 import { Ribbon } from '../../ui/ribbon.tsx';
-import { fieldDayOn } from './pictures/field-picture.ts';
+import { fieldDayOn } from './pictures/field-plant.ts';
 
 export interface TimeBarProps {
   readonly season: Season;
