@@ -93,6 +93,8 @@ export function App() {
           onLanguage={(chosen) => change({ language: chosen })}
           onUnitSystem={(units) => change({ units })}
           onTheme={(theme) => change({ theme })}
+          motion={preferences.motion}
+          onMotion={(motion) => change({ motion })}
         />
       </header>
       {unread ? (

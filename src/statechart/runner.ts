@@ -14,7 +14,7 @@ export interface Clock {
 /** Where the season stands: a whole number of steps into a station, of so many. */
 export interface Moment {
   readonly station: StationId;
-  /** Steps done, 0 to `steps`. A step is a day in the field, a twenty-fourth of the work elsewhere. */
+  /** Steps done, 0 to `steps`. A step is a day in the field, a small share of the work elsewhere. */
   readonly step: number;
   readonly steps: number;
 }
@@ -26,9 +26,15 @@ export interface RunnerOptions {
   readonly onEnd: () => void;
 }
 
-/** Steps a second for each speed; by stage means the whole station in about a second. */
-const stepsPerSecond = (speed: Speed, steps: number): number =>
+/** Days a second in the field; by stage means the whole station in about a second. */
+const daysPerSecond = (speed: Speed, steps: number): number =>
   speed === 'byDay' ? 3 : speed === 'byWeek' ? 15 : Math.max(15, steps);
+/** Seconds that a station of machines takes, however many its steps: long enough to see each of them fill. */
+const workSeconds: Readonly<Record<Speed, number>> = { byDay: 30, byWeek: 10, byStage: 1.5 };
+const fieldStations: readonly StationId[] = ['planting', 'bloom', 'boll'];
+
+const stepsPerSecond = (speed: Speed, { station, steps }: Moment): number =>
+  fieldStations.includes(station) ? daysPerSecond(speed, steps) : steps / workSeconds[speed];
 
 /** A frame may make up at most this much time: a closed lid must not fast-forward the season. */
 const longestFrameMs = 250;
@@ -63,7 +69,7 @@ export function createRunner({ clock, stepsOf, onEnd }: RunnerOptions) {
     handle = null;
     if (speed === null) return;
     const now = clock.now();
-    owed += (Math.min(longestFrameMs, now - last) / 1000) * stepsPerSecond(speed, moment.steps);
+    owed += (Math.min(longestFrameMs, now - last) / 1000) * stepsPerSecond(speed, moment);
     last = now;
     const whole = Math.floor(owed);
     owed -= whole;

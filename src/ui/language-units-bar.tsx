@@ -7,6 +7,8 @@ export interface LanguageUnitsBarProps {
   readonly onLanguage: (language: Language) => void;
   readonly onUnitSystem: (unitSystem: UnitSystem) => void;
   readonly onTheme: (theme: 'day' | 'projector') => void;
+  readonly motion: 'moving' | 'still';
+  readonly onMotion: (motion: 'moving' | 'still') => void;
 }
 
 interface Side<Value extends string> {
@@ -43,7 +45,8 @@ function Pair<Value extends string>(props: {
 }
 
 /** Language, units and screen. Each language is named in itself. */
-export function LanguageUnitsBar({ theme, onLanguage, onUnitSystem, onTheme }: LanguageUnitsBarProps) {
+export function LanguageUnitsBar(props: LanguageUnitsBarProps) {
+  const { theme, motion, onLanguage, onUnitSystem, onTheme, onMotion } = props;
   const { messages, language, unitSystem } = useWords();
   const { common } = messages;
   return (
@@ -69,6 +72,12 @@ export function LanguageUnitsBar({ theme, onLanguage, onUnitSystem, onTheme }: L
         value={theme}
         onChoose={onTheme}
         sides={(['day', 'projector'] as const).map((value) => ({ value, text: common.themes[value] }))}
+      />
+      <Pair
+        label={common.motion}
+        value={motion}
+        onChoose={onMotion}
+        sides={(['moving', 'still'] as const).map((value) => ({ value, text: common.motions[value] }))}
       />
     </div>
   );

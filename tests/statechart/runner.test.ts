@@ -40,6 +40,16 @@ test('a day at a time: three days a second, whole days only', () => {
   expect(runner.current().step).toBe(3);
 });
 
+test('a station of machines takes as long at a speed, however many its steps', () => {
+  for (const steps of [24, 48, 96]) {
+    const { runner, tick } = open(steps);
+    runner.command({ type: 'enter', station: 'ginning', scenario: farms[0]!, seed: 1 });
+    runner.command({ type: 'run', speed: 'byWeek' });
+    for (let i = 0; i < 50; i++) tick(100);
+    expect(Math.abs(runner.current().step - steps / 2)).toBeLessThanOrEqual(1);
+  }
+});
+
 test('the frame rate does not change where the season stands', () => {
   const coarse = open();
   const fine = open();

@@ -71,7 +71,14 @@ test('the bar names each language in itself and says which is in force', async (
   const onLanguage = vi.fn();
   const onUnitSystem = vi.fn();
   const page = await renderPart(
-    <LanguageUnitsBar theme="day" onLanguage={onLanguage} onUnitSystem={onUnitSystem} onTheme={() => {}} />,
+    <LanguageUnitsBar
+      theme="day"
+      onLanguage={onLanguage}
+      onUnitSystem={onUnitSystem}
+      onTheme={() => {}}
+      motion="moving"
+      onMotion={() => {}}
+    />,
   );
   const spanish = page.querySelector('[lang=es-US]')!;
   expect(textOf(spanish)).toBe('Español');
@@ -80,7 +87,12 @@ test('the bar names each language in itself and says which is in force', async (
   expect(onLanguage).toHaveBeenCalledWith('es');
   await press(page.querySelector('[aria-label="Kilograms and millimeters"]'));
   expect(onUnitSystem).toHaveBeenCalledWith('metric');
-  expect([...page.querySelectorAll('fieldset > legend')].map(textOf)).toEqual(['Language', 'Units', 'Screen']);
+  expect([...page.querySelectorAll('fieldset > legend')].map(textOf)).toEqual([
+    'Language',
+    'Units',
+    'Screen',
+    'Motion',
+  ]);
 });
 
 describe('the ribbon', () => {

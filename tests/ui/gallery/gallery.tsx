@@ -110,7 +110,14 @@ function Gallery({ messages }: { messages: Messages }) {
           current="season"
           hrefOf={(page) => `#/${page}`}
         />
-        <LanguageUnitsBar theme="day" onLanguage={() => {}} onUnitSystem={() => {}} onTheme={() => {}} />
+        <LanguageUnitsBar
+          theme="day"
+          onLanguage={() => {}}
+          onUnitSystem={() => {}}
+          onTheme={() => {}}
+          motion="moving"
+          onMotion={() => {}}
+        />
       </header>
       <Doors hrefOf={(door) => `#/${door}`} />
       <Time />
