@@ -1,0 +1,33 @@
+import type { sewing as english } from '../../en/pictures/sewing.ts';
+
+export const sewing: typeof english = {
+  before: 'Una bellota da un retazo de cerca de',
+  after: '{unit} por lado.',
+  side: '{size} por lado',
+  sewn: '{size} ya cosido',
+  grain: 'al hilo',
+  selvage: 'orillo',
+  needle: 'Aguja {from} a\u00a0{to}',
+  threadNumbers: 'Hilo de coser de algodón n.º\u00a0{from}\u00a0a\u00a0{to}',
+  threadFine: 'Hilo de coser fino, de algodón',
+  inflow: 'Tela {mass}',
+  pieces: 'Piezas {mass}',
+  offcuts: 'Recortes {mass}',
+  effluent: 'Se va en el lavado {mass}',
+  caption: 'Un trocito de tela: {mass}. Cuadros de la mesa: {square}.',
+  captionShort: 'Un trocito: {mass}. Cuadros: {square}.',
+  see: 'Sobre la mesa hay una bellota abierta y a su lado el retazo que sale de la fibra de una bellota: {size} por lado. Con costuras de {seam} queda en {sewn} ya cosido. El hilo de la tela corre paralelo al orillo.',
+  seeBoll: 'La bellota está al lado para comparar qué es, no cuánto mide.',
+  cutSoFar: 'Va cortado el {done} de la tela de una paca: {pieces} en piezas y {offcuts} en recortes.',
+  rows: {
+    patch: 'Retazo de una bellota',
+    sewn: 'El mismo retazo, con las costuras hechas',
+    needle: 'Aguja',
+    thread: 'Hilo de coser',
+    in: 'Tela que entra',
+    pieces: 'Piezas cortadas hasta ahora',
+    offcuts: 'Recortes hasta ahora',
+    effluent: 'Se ha ido en el lavado',
+    snip: 'Un trocito de tela representa',
+  },
+};

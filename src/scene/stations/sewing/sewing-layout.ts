@@ -1,0 +1,115 @@
+import { linesHeight, linesOf, textWidth } from '../../cloth/lettering.ts';
+import type { Box } from '../../cloth/point.ts';
+import type { SewingScene } from './sewing-input.ts';
+
+/** Where things lie on the sewing table, px. */
+export interface SewingLayout {
+  readonly wide: boolean;
+  /** Room for needle, thread and their advice. */
+  readonly roomy: boolean;
+  readonly text: number;
+  readonly statement: Box;
+  readonly measure: number;
+  readonly words: number;
+  readonly mat: Box;
+  readonly notions: Box | null;
+  /** The cloth comes in from the left edge to the cut. */
+  readonly band: { readonly y: number; readonly cutX: number; readonly height: number };
+  readonly pockets: { readonly main: Box; readonly side: readonly Box[] };
+}
+
+/** Lays the table out from fractions of the box: side by side where it is wide, one under the other where it is tall. */
+export function laySewing({ size: { width, height }, labels, outflow }: SewingScene): SewingLayout {
+  const wide = width > height * 1.15;
+  const roomy = width > 560;
+  const text = roomy ? Math.min(20, Math.max(14, width / 56)) : 13;
+  const pad = roomy ? Math.max(12, width * 0.018) : 8;
+  const left = wide ? width * (width < 700 ? 0.36 : 0.315) : width - pad;
+  const words = wide ? Math.min(30, left / 9.6) : roomy ? width / 22 : width / 20;
+  const measure = words * (wide ? 2.4 : 1.9);
+  const statement = {
+    x: pad,
+    y: pad,
+    width: left - pad,
+    height: statementTall(labels, words, measure, left - pad - words * 1.2) + words * 0.8,
+  };
+  const foot = height * (wide ? 0.665 : roomy ? 0.79 : 0.66);
+  const under = statement.y + statement.height + pad;
+  const notionsTall = wide ? foot - under : roomy ? height * 0.12 : 0;
+  const notions =
+    notionsTall > 64 && left > 230
+      ? { x: pad, y: wide ? under : foot - notionsTall, width: left - pad, height: notionsTall }
+      : null;
+  const matFoot = wide || !notions ? foot : notions.y - pad * 0.5;
+  const mat = wide
+    ? { x: left + pad, y: pad, width: width - left - pad * 2, height: matFoot - pad }
+    : { x: pad, y: under, width: width - pad * 2, height: matFoot - under };
+  const top = foot + text * (roomy ? 1.9 : 3.1) + pad;
+  const caption = captionSize(text, roomy) * 1.9 + 4;
+  const tall = Math.min(height * 0.12, height - top - pad - caption);
+  const cutX = width * 0.37;
+  return {
+    wide,
+    roomy,
+    text,
+    statement,
+    measure,
+    words,
+    mat,
+    notions,
+    band: { y: top + 4 + tall / 2, cutX, height: tall },
+    pockets: pocketsAt(
+      cutX + 34,
+      width - pad,
+      top - 2,
+      height - pad * 0.5 - caption,
+      Math.max(1, outflow.length - 1),
+      pad,
+    ),
+  };
+}
+
+/** Width of the measure: a fraction is a wide letter. */
+export const measureWidth = (text: string, size: number): number =>
+  [...text].reduce((sum, letter) => sum + (/[¼½¾]/.test(letter) ? 1.02 : 0.62), 0) * size;
+
+export const captionSize = (text: number, roomy: boolean): number => (roomy ? Math.max(14, text * 0.9) : 13);
+
+/** Where the words after the measure stand: beside it on one or two lines, or below it where they do not fit. */
+export function afterWords(
+  { measure: number, after }: SewingScene['labels'],
+  words: number,
+  measure: number,
+  width: number,
+) {
+  const room = width - measureWidth(number, measure) - words * 0.4;
+  const lines = linesOf(after, words, Math.max(room, 1));
+  const fits = lines.length <= 2 && lines.every((line) => textWidth(line, words) <= room);
+  return fits ? { beside: true, lines } : { beside: false, lines: linesOf(after, words, width) };
+}
+
+/** The statement's own height: words, the measure, and the words after it where they stand below. */
+function statementTall(labels: SewingScene['labels'], words: number, measure: number, width: number): number {
+  const before = linesHeight(linesOf(labels.before, words, width).length, words);
+  const after = afterWords(labels, words, measure, width);
+  return (
+    before +
+    (after.beside
+      ? Math.max(measure, linesHeight(after.lines.length, words) + words * 0.3)
+      : measure + linesHeight(after.lines.length, words))
+  );
+}
+
+/** The cut pieces get the big pocket, next to the cut; whatever else there is the small ones beyond it. */
+function pocketsAt(left: number, right: number, top: number, bottom: number, sides: number, gap: number) {
+  const wide = right - left;
+  const small = (wide * 0.36) / sides;
+  const height = bottom - top;
+  return {
+    main: { x: left, y: top, width: wide * 0.64 - gap, height },
+    side: Array.from(
+      { length: sides },
+      (_, i): Box => ({ x: left + wide * 0.64 + i * small, y: top, width: small - (i + 1 < sides ? gap : 0), height }),
+    ),
+  };
+}
