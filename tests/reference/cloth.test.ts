@@ -315,16 +315,16 @@ describe('quantities and the way back', () => {
     const { seedKg, oilKg } = trace({ project: 'twin-quilt' });
     near((oilKg / seedKg) * 2000, 320, 1);
   });
-  test('twin quilt of 65 x 88 in: 2.68 lb of cloth, 4.59 lb of lint, 12.1 lb of seed cotton, 1370 bolls — worked by hand (derived)', () => {
+  test('twin quilt of 65 x 88 in: 2.68 lb of cloth, 4.63 lb of lint, 12.18 lb of seed cotton, 1380 bolls — worked by hand with 3.1 % wasted in weaving (derived)', () => {
     const found = trace({ project: 'twin-quilt' });
     near(poundsFromKilograms(found.clothKg), 2.68, 0.01);
-    near(poundsFromKilograms(found.lintKg), 4.59, 0.01);
-    near(poundsFromKilograms(found.seedCottonKg), 12.1, 0.05);
-    near(found.bolls, 1370, 5);
+    near(poundsFromKilograms(found.lintKg), 4.63, 0.01);
+    near(poundsFromKilograms(found.seedCottonKg), 12.18, 0.05);
+    near(found.bolls, 1380, 5);
   });
-  test('lint for a yard of 45 in quilting cotton is 0.349 lb at a realisation of 0.88 — worked by hand (derived)', () => {
+  test('lint for a yard of 45 in quilting cotton is 0.353 lb at a realisation of 0.88 — worked by hand with 3.1 % wasted in weaving (derived)', () => {
     const yard = trace({ yards: 1, widthInches: 45, ouncesPerSquareYard: 3.66 }, { yarnRealisation: 0.88 });
-    near(poundsFromKilograms(yard.lintKg), 0.349, 0.001);
+    near(poundsFromKilograms(yard.lintKg), 0.353, 0.001);
   });
   // Of the boll's dry lint 94 % is baled and 90 % of that spun.
   const patchInches = (lintGrams: number) => {

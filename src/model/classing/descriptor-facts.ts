@@ -32,8 +32,8 @@ export const strengthWords: FactTable<WordFrom<StrengthWord>> = {
     { from: 31, word: 'veryStrong' },
   ],
   unit: 'g/tex',
-  source: 'AH-566; the same cut points in a trade page',
-  mark: 'memory',
+  source: 'Australian Classing Services, Fibre Strength: 23 and below, 24-25, 26-28, 29-30, 31 and above',
+  mark: 'published',
 };
 
 /** Micronaire market classes, tenths after rounding. */

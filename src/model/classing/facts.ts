@@ -278,8 +278,8 @@ export const office = {
     value: 8,
     unit: 'oz a bale',
     range: [6, 10],
-    source: 'about 4 oz from each side of the bale (AH-566)',
-    mark: 'memory',
+    source: 'USDA-AMS, The Classification of Cotton (AH-566): at least 4 oz from each side of the bale, 8 oz in all',
+    mark: 'published',
     note: '7 CFR 28.908 in an older volume: about 6 oz, at least 3 oz a side; Pima 10 oz',
   },
   moistureLowPercent: {
@@ -325,14 +325,20 @@ export const office = {
 } as const satisfies Facts;
 
 const consistency =
-  'spinning consistency formula as quoted in a mill handout; signs partly lost in that print, taken from memory';
+  'spinning consistency formula as printed in a mill handout (scribd 296728277) and carried alike by four public programs';
 /** The spinning consistency index, term by term. */
 export const consistencyTerms = {
-  constant: { value: -414.67, unit: '1', range: [-430, -400], source: consistency, mark: 'memory' },
-  strength: { value: 2.9, unit: 'tex/g', range: [2.8, 3], source: consistency, mark: 'memory' },
-  micronaire: { value: -9.32, unit: '1/micronaire', range: [-9.6, -9], source: consistency, mark: 'memory' },
-  length: { value: 49.17, unit: '1/in', range: [48, 51], source: consistency, mark: 'memory' },
-  uniformity: { value: 4.74, unit: '1/point', range: [4.6, 4.9], source: consistency, mark: 'memory' },
-  reflectance: { value: 0.65, unit: '1/Rd', range: [0.5, 0.8], source: consistency, mark: 'memory' },
-  yellowness: { value: 0.36, unit: '1/+b', range: [0.2, 0.5], source: consistency, mark: 'memory' },
+  constant: {
+    value: -414.67,
+    unit: '1',
+    source: consistency,
+    mark: 'published',
+    note: 'the handout has lost its dashes; with this sign ordinary upland comes to 120 to 130, as it asks for',
+  },
+  strength: { value: 2.9, unit: 'tex/g', source: consistency, mark: 'published' },
+  micronaire: { value: -9.32, unit: '1/micronaire', source: consistency, mark: 'published' },
+  length: { value: 49.17, unit: '1/in', source: consistency, mark: 'published' },
+  uniformity: { value: 4.74, unit: '1/point', source: consistency, mark: 'published' },
+  reflectance: { value: 0.65, unit: '1/Rd', source: consistency, mark: 'published' },
+  yellowness: { value: 0.36, unit: '1/+b', source: consistency, mark: 'published' },
 } as const satisfies Facts;

@@ -68,9 +68,10 @@ export const thirtiesMoney = {
   pickingUsdPerCwt: {
     value: 0.75,
     unit: 'USD per 100 lb of seed cotton',
-    range: [0.4, 1],
-    source: 'a dollar a hundredweight or less in the 1930s',
-    mark: 'memory',
+    range: [0.75, 1.25],
+    source:
+      'about 75 cents in the Depression (pickers of Hickman County, Kentucky, in its Gazette, 9 August 1990); 1 to 1.25 offered near Memphis in 1936, the most since 1929 (Time, 21 September 1936)',
+    mark: 'published',
   },
   storageUsdPerBaleMonth: {
     value: 0.25,

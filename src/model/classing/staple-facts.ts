@@ -48,8 +48,9 @@ const pimaStaple: FactTable<StapleStep> = {
     { code32nds: 52, fromHundredths: 148 },
   ],
   unit: '0.01 in',
-  source: 'American Pima staple chart as printed in the trade; agrees with memory of AH-566',
-  mark: 'memory',
+  source: 'American Pima column of a trade staple chart (textilesbar.com), to 50; 52 begins where it ends',
+  mark: 'published',
+  note: 'that chart sets 1.32 to 1.36 in beside 45, where only the even 46 can be meant',
 };
 
 /** Which chart reads a cotton's length. */
@@ -71,8 +72,7 @@ export const handArray = {
   shortest32nds: {
     value: 24,
     unit: '1/32 in',
-    range: [22, 26],
-    source: 'below the regulation, whose first line is 13/16',
-    mark: 'assumption',
+    source: 'code of all below 13/16 in the chart of instrument lengths (under 0.79 in), where the regulation begins',
+    mark: 'published',
   },
 } as const satisfies Facts;

@@ -48,7 +48,12 @@ export const stageFacts = {
     'the heat clock of the boll reads 45 days when it opens; no day gives more than its share of the heat, 900 / 48 = 18.75 DD60',
     'Arizona workers found the boll period constant only with a ceiling on the rate (Beltwide abstract 713, Maricopa 1985)',
   ),
-  killingFrostF: memory(28, '°F', [26, 30], 'usual figure for a killing freeze of cotton'),
+  killingFrostF: published(
+    29,
+    '°F',
+    [25, 29],
+    'below about 29 °F leaves and young bolls stick and do not open (Edmisten, NC State Cotton Notes 95-11A); a night in the mid 20s kills outright (Byrd, UT Crops 2021)',
+  ),
   frostSeasonDay: assumption(
     182,
     'day of year',
@@ -88,7 +93,12 @@ export const nodeFacts = {
     'unfolded nodes above a pinhead square; brings nodes above white flower at first bloom to the published 8-10',
   ),
   cutOutNodesAboveWhiteFlower: published(5, 'node', [4, 5], 'Arkansas Ext. note 2017; Univ. Tennessee 2012'),
-  internodeInches: memory(1.7, 'inch', [1.2, 2.2], 'height to node ratio of an ordinary crop'),
+  internodeInches: published(
+    1.7,
+    'inch',
+    [1.2, 2],
+    'height to node guideline: 1.2-1.7 in from large square to first bloom, 1.7-2.0 in early bloom (knowledge-builders.org, after an extension guide)',
+  ),
   dryInternodeShare: assumption(
     0.5,
     'fraction',
@@ -190,7 +200,12 @@ export const bollFacts = {
     [0, 5],
     'filling left after harvest aid; fits the published losses at 20 and 40 % open (Snipes)',
   ),
-  openAfterAidDays: memory(7, 'day', [5, 10], 'boll openers act in about a week'),
+  openAfterAidDays: published(
+    14,
+    'day',
+    [7, 14],
+    'Gwathmey & Hayes, Beltwide 1996: ethephon had opened more bolls by 14 days in all four trials, by 7 days in one',
+  ),
   seedsLostDry: assumption(
     0.35,
     'fraction',
@@ -319,7 +334,12 @@ export const pickingFacts = {
     [6.5, 8.5],
     'commercial regain 8.5 % on oven-dry weight (ASTM D1909-13)',
   ),
-  seedMoisturePercent: memory(9.5, '% wet basis', [7, 11], 'cottonseed in air of middling dampness (ASAE D245)'),
+  seedMoisturePercent: published(
+    9.7,
+    '% wet basis',
+    [9.7, 10.5],
+    'USDA-AMS, Cottonseed Quality 1993: crop mean 9.7; 10.5 and 10.2 the two years before',
+  ),
   trashMoisturePercent: assumption(10, '% wet basis', [8, 14], 'plant parts in the same air'),
   motesPercent: derived(
     0.9,
@@ -329,22 +349,21 @@ export const pickingFacts = {
   ),
 } as const satisfies Record<string, Fact>;
 
+const locks = 'upland bolls usually have four or five locks, Sea Island three or four (Duggar, Southern Field Crops)';
 /** One plant drawn from the field. */
 export const sampleFacts = {
-  locksPerBoll: memory(4.5, 'locks/boll', [4, 5], 'upland bolls have four or five locks'),
+  locksPerBoll: derived(4.5, 'locks/boll', [4, 5], `between the two: ${locks}`),
   fewestLocks: {
     value: 4,
     unit: 'locks/boll',
-    range: [3, 4],
-    source: 'upland bolls have four or five locks',
-    mark: 'memory',
+    source: locks,
+    mark: 'published',
   },
   mostLocks: {
     value: 5,
     unit: 'locks/boll',
-    range: [5, 5],
-    source: 'upland bolls have four or five locks',
-    mark: 'memory',
+    source: locks,
+    mark: 'published',
   },
   seedSpread: assumption(2, 'seeds/boll', [1, 4], 'spread of seeds from boll to boll'),
 } as const satisfies Record<string, Fact>;

@@ -1,20 +1,20 @@
 import type { Fact } from '../fact.ts';
-import { assumption, derived, memory, published } from './mark.ts';
+import { assumption, derived, published } from './mark.ts';
 
-const fao56 = 'FAO Irrigation and Drainage Paper 56';
+const fao56 = 'FAO Irrigation and Drainage Paper 56 (Allen, Pereira, Raes & Smith 1998), as public programs carry it';
 const sammis = 'Sammis et al. 1985, Trans. ASAE 28:773, New Mexico State Univ. cotton irrigation page';
 
 /** Water of the field. */
 export const waterFacts = {
-  solarConstant: memory(0.082, 'MJ/m²/min', [0.0815, 0.0825], `${fao56}, equation 21`),
-  orbitEccentricity: memory(
-    0.033,
-    'ratio',
-    [0.033, 0.034],
-    `${fao56}, equation 23: the earth nearest to the sun in January`,
+  solarConstant: published(
+    0.082,
+    'MJ/m²/min',
+    [0.082, 0.08202],
+    `${fao56}: equation 21; USDA-ARS wind erosion code has 0.08202`,
   ),
-  earthTilt: memory(0.409, 'rad', [0.409, 0.41], `${fao56}, equation 24: 23.4 degrees`),
-  equinoxPhase: memory(1.39, 'rad', [1.38, 1.41], `${fao56}, equation 24: the sun crosses the equator near day 81`),
+  orbitEccentricity: published(0.033, 'ratio', null, `${fao56}: equation 23, the earth nearest to the sun in January`),
+  earthTilt: published(0.409, 'rad', null, `${fao56}: equation 24, 23.4 degrees`),
+  equinoxPhase: published(1.39, 'rad', null, `${fao56}: equation 24, the sun crosses the equator near day 81`),
   hargreavesFactor: published(
     0.0023,
     '1/°C^1.5',
@@ -22,7 +22,7 @@ export const waterFacts = {
     'Hargreaves; kalamatapremiumoliveoil.com prints the form and constants',
   ),
   hargreavesOffsetC: published(17.8, '°C', null, 'Hargreaves; same print'),
-  mmPerMegajoule: memory(0.408, 'mm m²/MJ', [0.405, 0.41], `${fao56}: inverse of the latent heat of water`),
+  mmPerMegajoule: published(0.408, 'mm m²/MJ', null, `${fao56}: 1 over the 2.45 MJ/kg that evaporate water`),
   gddUpperC: published(30, '°C', null, sammis),
   gddLowerC: published(12.5, '°C', null, sammis),
   kc0: published(4.24e-4, 'ratio', null, sammis),
@@ -31,14 +31,14 @@ export const waterFacts = {
   kc3: published(-5.77e-10, '1/°C-day³', null, sammis),
   kcPeakGdd: derived(1100, '°C-day', null, 'where the polynomial is highest, 1.11'),
   kcEndGdd: derived(1900, '°C-day', null, 'the polynomial turns negative near here'),
-  kcAfterEnd: assumption(
-    0.4,
+  kcAfterEnd: published(
+    0.5,
     'ratio',
-    [0.3, 0.7],
-    `a drying canopy; ${fao56} prints 0.5-0.7 for the end of the season`,
+    [0.5, 0.7],
+    `${fao56}: table 12, cotton at the end of the season; the lower end, a drying canopy`,
   ),
   kcLeast: assumption(0.2, 'ratio', [0.15, 0.35], 'bare, mostly dry soil'),
-  depletionFraction: memory(0.65, 'fraction', [0.5, 0.75], `${fao56}, table 22`),
+  depletionFraction: published(0.65, 'fraction', null, `${fao56}: table 22, cotton`),
   irrigationMm: assumption(25, 'mm', [20, 40], 'one watering, about an inch'),
 } as const satisfies Record<string, Fact>;
 

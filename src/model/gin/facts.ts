@@ -1,16 +1,12 @@
 import type { Fact } from '../fact.ts';
 
+const magnus =
+  'Alduchov & Eskridge 1996, J. Applied Meteorology, equation 21: vapour pressure over water, as public weather code documents it';
 /** Moisture, drying and the air that does it. */
 export const dryingFacts = {
-  magnusScaleKPa: {
-    value: 0.61094,
-    unit: 'kPa',
-    range: [0.6107, 0.6113],
-    source: 'Magnus form of vapour pressure over water (Alduchov & Eskridge 1996)',
-    mark: 'memory',
-  },
-  magnusSlope: { value: 17.625, unit: 'ratio', range: [17.2, 17.7], source: 'the same form', mark: 'memory' },
-  magnusOffsetC: { value: 243.04, unit: 'C', range: [235, 244], source: 'the same form', mark: 'memory' },
+  magnusScaleKPa: { value: 0.61094, unit: 'kPa', source: magnus, mark: 'published' },
+  magnusSlope: { value: 17.625, unit: 'ratio', source: magnus, mark: 'published' },
+  magnusOffsetC: { value: 243.04, unit: 'C', source: magnus, mark: 'published' },
   dampestHumidity: {
     value: 0.99,
     unit: 'fraction',
@@ -95,9 +91,9 @@ export const dryingFacts = {
   hottestF: {
     value: 350,
     unit: 'F',
-    range: [325, 350],
-    source: 'never above 350 F anywhere in a dryer (USDA Agriculture Handbook 503)',
-    mark: 'memory',
+    source: 'above 200 F damage grows, most as it nears 350 F (Anthony 2004)',
+    mark: 'published',
+    note: 'that no dryer may pass it is remembered from USDA Agriculture Handbook 503',
   },
   breakagePerMmAtHottest: {
     value: 0.0015,
@@ -337,7 +333,14 @@ export const energyFacts = {
     source: 'inlet air taken for those gins',
     mark: 'assumption',
   },
-  propaneMjPerLitre: { value: 25.5, unit: 'MJ/L', range: [25.3, 25.7], source: 'heat of propane', mark: 'memory' },
+  propaneMjPerLitre: {
+    value: 25.46,
+    unit: 'MJ/L',
+    range: [25.45, 25.5],
+    source:
+      '91,333 Btu a US gallon (US Energy Information Administration, Monthly Energy Review 2019); the trade says 91,500',
+    mark: 'published',
+  },
   nationalBales: {
     value: 19_122_000,
     unit: 'bales',

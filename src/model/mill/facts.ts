@@ -92,20 +92,22 @@ export const twistTable: FactTable<{ use: YarnUse; short: number; medium: number
   note: 'no short-staple value is printed for knitting; the top of the medium range (3.0) stands in',
 };
 
+const stapleChart =
+  'short to 1.01 in, medium 1.02 to 1.13, medium to long 1.14 to 1.23, long from 1.24 (staple chart, textilesbar.com)';
 export const twistFacts = {
   shortStapleInches: {
     value: 1.0,
     unit: 'in',
-    range: [0.95, 1.03],
-    source: 'edge of the short-staple class',
-    mark: 'memory',
+    range: [0.99, 1.01],
+    source: `longest of the short staples: ${stapleChart}`,
+    mark: 'published',
   },
   mediumStapleInches: {
     value: 1.075,
     unit: 'in',
-    range: [1.03, 1.12],
-    source: 'middle of the medium class, 1.03 to 1.12 in',
-    mark: 'memory',
+    range: [1.02, 1.13],
+    source: `middle of the medium staples: ${stapleChart}`,
+    mark: 'published',
   },
   longStapleInches: {
     value: 1.16,

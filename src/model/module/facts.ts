@@ -144,7 +144,13 @@ export const coverFacts = {
 } as const satisfies Record<ModuleCover, CoverFacts>;
 
 export const storageFacts = {
-  waterKgPerCubicMetre: { value: 998.2, unit: 'kg/m3', range: [997, 1000], source: 'water at 20 C', mark: 'memory' },
+  waterKgPerCubicMetre: {
+    value: 998.2,
+    unit: 'kg/m3',
+    range: [997.05, 999.1],
+    source: 'water at 20 C, 998.207 in public tables (15 C 999.10, 25 C 997.05)',
+    mark: 'published',
+  },
   wettestPercent: {
     value: 25,
     unit: '% wet basis',

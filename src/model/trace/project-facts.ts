@@ -67,7 +67,12 @@ export const projects: Readonly<Record<ProjectId, Project>> = {
     'published',
   ),
   't-shirt': cloth(1.3, 4.4, 'about 1.1 m2 of 150 g/m2 jersey', 'common practice'),
-  jeans: cloth(2.67, 11.2, '1.6 yd of 60 in denim, 68 x 38 of 7s', 'memory'),
+  jeans: cloth(
+    2.67,
+    11.2,
+    '1.6 yd of 60 in denim, inside the 1.5 to 2 yd of denim makers (blessdenim.com); weight of 68 x 38 of 7s, inside 7 to 13 oz (denim-jean.com)',
+    'published',
+  ),
   'flat-sheet': cloth(6.75, 3.6, 'double flat sheet torn 81 x 108 in from percale', 'memory'),
   pillowcase: cloth(1.2, 3.6, 'a yard of 42 to 44 in percale', 'common practice'),
   tote: cloth(0.6, 10, 'half a yard of 44 in canvas of 10 oz', 'common practice'),

@@ -22,10 +22,10 @@ describe.each(clothFinishes)('%s', (finish) => {
   });
 });
 
-test('a tenth of the warp is added as size', () => {
+test('an eighth of the warp is added as size', () => {
   const { ledger } = makeCloth(yarnLot, 0.6, 0, 'bleached');
   const size = ledger.in.find(({ account }) => account === 'warpSize')!;
-  expect(size.dryKg.size).toBeCloseTo(0.1 * 0.6 * 200, 9);
+  expect(size.dryKg.size).toBeCloseTo(0.125 * 0.6 * 200, 9);
 });
 
 test('no warp, no size; the grey cloth sees no bath', () => {

@@ -24,8 +24,8 @@ describe.each([
     expect(closingErrorRelative(outcome.ledger)).toBeLessThan(1e-12);
     expect(outcome.ledger.out.map(({ account }) => account)).not.toContain('lot');
   });
-  test('12 % of the cloth is offcuts', () => {
-    expect(outcome.offcutsKg / (outcome.offcutsKg + outcome.piecesKg)).toBeCloseTo(0.12, 12);
+  test('a marker of 82.5 % leaves the rest as offcuts', () => {
+    expect(outcome.offcutsKg / (outcome.offcutsKg + outcome.piecesKg)).toBeCloseTo(0.175, 12);
   });
   test('only grey cloth washes starch out', () => {
     const washedOut = outcome.ledger.out.some(({ account }) => account === 'effluent');

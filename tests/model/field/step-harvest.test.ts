@@ -80,10 +80,10 @@ describe('frost', () => {
     expect([field.killedYoung, field.closed, field.frostDay]).toEqual([false, 110, 110]);
     expect(field.pickDays).toEqual([120]);
   });
-  test('28 degrees and a little more is no killing frost', () => {
+  test('29 degrees and a little more is no killing frost', () => {
     const mild = {
       ...warmYear,
-      days: warmYear.days.map((day) => (day.dayOfYear === 140 ? { ...day, minF: 28.5 } : day)),
+      days: warmYear.days.map((day) => (day.dayOfYear === 140 ? { ...day, minF: 29.5 } : day)),
     };
     expect(run({}, mild).killedYoung).toBe(false);
   });

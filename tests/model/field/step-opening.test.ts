@@ -25,9 +25,9 @@ describe('once the season is closed', () => {
     closeSeason(field, 107, gain);
     return field;
   };
-  test('bolls of 36 warm days or more open within the week, younger ones never', () => {
+  test('bolls of 36 warm days or more open within two weeks, younger ones never', () => {
     const field = open(108, 140, closed(1));
-    expect([60, 70, 71, 72].map((day) => field.calendar.openDay[day])).toEqual([108, 114, -1, -1]);
+    expect([60, 70, 71, 72].map((day) => field.calendar.openDay[day])).toEqual([108, 118, -1, -1]);
     expect(field.totals.bollsOpen).toBe(2);
   });
   test('they open as full as they were, and a little more', () => {

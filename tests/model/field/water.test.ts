@@ -26,7 +26,7 @@ describe('sunshine and thirst', () => {
   test('the crop coefficient stays above bare soil and does not turn negative at the end', () => {
     expect(cropCoefficient(0)).toBe(0.2);
     for (let g = 0; g < 4000; g += 50) expect(cropCoefficient(g)).toBeGreaterThanOrEqual(0.2);
-    expect(cropCoefficient(2500)).toBe(0.4);
+    expect(cropCoefficient(2500)).toBe(0.5);
   });
   test('a crop drinks freely until 65 % of the water is gone', () => {
     expect(waterSupply(36, 100)).toBe(1);

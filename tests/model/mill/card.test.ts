@@ -4,10 +4,10 @@ import { shareBelow } from '../../../src/model/length/statistics.ts';
 import { card } from '../../../src/model/mill/card.ts';
 import { mediumFibre } from './lint-lot.ts';
 
-test('takes exactly 4 % of the lint and opens four neps in five', () => {
+test('takes exactly 4 % of the lint and opens nine neps in ten', () => {
   const { fibre, removedFraction } = card(mediumFibre);
   expect(removedFraction).toBeCloseTo(0.04, 12);
-  expect(fibre.nepsRatio).toBeCloseTo(0.6, 12);
+  expect(fibre.nepsRatio).toBeCloseTo(0.3, 12);
 });
 
 test('takes short fibre before long', () => {
