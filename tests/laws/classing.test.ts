@@ -225,7 +225,7 @@ describe('prices', () => {
       thousandths(0.1, 7),
       fc.boolean(),
       (dryLb, damp, more, loan) => {
-        const at = (percent: number) => weigh((100 * dryLb) / (100 - percent), percent, loan);
+        const at = (percent: number) => weigh((100 * dryLb) / (100 - percent), percent, loan, 2023);
         const [before, after] = [at(damp), at(damp + more)];
         const most = (100 * dryLb) / (100 - 7.5);
         expect(before.paidLb).toBeLessThanOrEqual(most * (1 + 1e-9));
@@ -238,7 +238,7 @@ describe('prices', () => {
   test('nobody pays for water above 7.5 % — National Cotton Council policy in Hughs et al. 2004', () =>
     check(waterIsNotPaid(paidWeight)));
   test('a buyer who pays what the scale says is seen', () => {
-    const trusting: Weight = (netLb, percent, loan) => ({ ...paidWeight(netLb, percent, loan), paidLb: netLb });
+    const trusting: Weight = (netLb, ...rest) => ({ ...paidWeight(netLb, ...rest), paidLb: netLb });
     expect(() => check(waterIsNotPaid(trusting))).toThrow();
   });
 

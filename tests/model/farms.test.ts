@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { runSeason } from '../../src/model/chain.ts';
 import { farmOf, farms } from '../../src/model/farms.ts';
 import { checkScenario } from '../../src/model/scenario.ts';
 
@@ -27,4 +28,13 @@ test('the hand-picked farm has a wagon, no lint cleaner and no harvest aid; the 
   });
   expect(farmOf('long-staple-valley')!.decisions.ginning).toMatchObject({ stand: 'roller', lintCleaner: 'roller' });
   expect(farmOf('nowhere')).toBeUndefined();
+});
+
+test('the damp bales of the hand-picked farm are paid as they weigh: no limit of moisture held before 2006 — Federal Register 71:51422', () => {
+  const { pressing, classing, payments } = runSeason(farmOf('hand-picked-1930s')!, 1, null);
+  expect(classing!.moisture.percent).toBeGreaterThan(9);
+  expect(pressing!.warnings).not.toContain('baleTooDamp');
+  expect(classing!.moisture.overLimit).toBe(false);
+  for (const { paidLb, netLb } of classing!.classed) expect(paidLb).toBe(netLb);
+  expect(payments).toMatchObject({ waterDeductedLb: 0, balesRefusedForLoan: 0 });
 });

@@ -10,7 +10,7 @@ import { type EyeGrade, gradeByEye, thirtiesPrice } from './by-eye.ts';
 import { type BalePrice, classOne } from './class-card.ts';
 import type { Colour } from './colour.ts';
 import { moisturePercentDryBasis, moisturePercentWetBasis, readyToTest } from './conditioning.ts';
-import { colourAtRisk, overMoistureLimit } from './damp.ts';
+import { colourAtRisk } from './damp.ts';
 import { callChances, callExtraneous, type ExtraneousCall } from './extraneous.ts';
 import { office } from './facts.ts';
 import type { InstrumentReading } from './reading.ts';
@@ -70,7 +70,7 @@ export interface ClassingOutcome {
   readonly moisture: {
     /** Percent wet basis. */
     readonly percent: number;
-    /** Damper than the trade accepts: see each bale's waterRule. */
+    /** Damper than the trade of its time accepts: see each bale's waterRule. */
     readonly overLimit: boolean;
     /** So damp that the cotton changes colour in months of storage. */
     readonly colourAtRisk: boolean;
@@ -175,7 +175,11 @@ export function classBales(
       moisturePercentDryBasis: moisture,
       readyToTest: readyToTest(moisture),
     },
-    moisture: { percent, overLimit: overMoistureLimit(percent), colourAtRisk: colourAtRisk(percent) },
+    moisture: {
+      percent,
+      overLimit: classed.some(({ waterRule }) => waterRule !== 'none'),
+      colourAtRisk: colourAtRisk(percent),
+    },
     lotReading,
   };
 }

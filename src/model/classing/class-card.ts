@@ -90,7 +90,7 @@ function marketPrice(
   ];
   const premiumPoints = points.reduce((sum, line) => sum + line.points, 0);
   const base = market.baseCentsPerLb.value;
-  const weight = paidWeight(card.netLb, card.moisturePercent ?? null, false);
+  const weight = paidWeight(card.netLb, card.moisturePercent ?? null, false, market.year);
   return {
     ...weight,
     points,
@@ -112,7 +112,7 @@ export function flatPrice(
   year: number,
   basis: BalePrice['basis'],
 ): BalePrice {
-  const weight = paidWeight(bale.netLb, bale.moisturePercent ?? null, basis === 'loanRate');
+  const weight = paidWeight(bale.netLb, bale.moisturePercent ?? null, basis === 'loanRate', year);
   return {
     ...weight,
     points: [],

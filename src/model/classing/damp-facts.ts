@@ -10,6 +10,14 @@ export const dampFacts = {
       'bales at most 7.5 % (National Cotton Council policy, in Hughs et al. 2004); no point of a bale under loan above it (farm press, wet bales, 2006)',
     mark: 'published',
   },
+  limitSinceYear: {
+    value: 2006,
+    unit: 'year',
+    source:
+      'USDA Commodity Credit Corporation, wet cotton, Federal Register 71:51422 (30 August 2006), 7 CFR 1427.3: the first limit of moisture that was read',
+    mark: 'published',
+    note: 'before it bales were docked for rot (5 to 20 lb in 1914-15, USDA Bulletin 458) and for wrapping over 30 lb (Duggar, Southern Field Crops), not for a measured moisture; damp cotton lost by its rough ginning',
+  },
   paidAtPercent: {
     value: 7.5,
     unit: '% wet basis',

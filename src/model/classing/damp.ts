@@ -9,6 +9,9 @@ const exceeds = (moisturePercent: number, limitPercent: number): boolean =>
 export const overMoistureLimit = (moisturePercent: number): boolean =>
   exceeds(moisturePercent, dampFacts.refusedAbovePercent.value);
 
+/** Whether a crop of this year met a limit of moisture at all. */
+const limited = (year: number): boolean => year >= dampFacts.limitSinceYear.value;
+
 /** Whether a bale is so damp that it changes colour in store. Moisture in percent wet basis. */
 export const colourAtRisk = (moisturePercent: number): boolean =>
   exceeds(moisturePercent, dampFacts.colourAbovePercent.value);
@@ -29,9 +32,17 @@ export interface PaidWeight {
  * @param netLb pounds on the scale
  * @param moisturePercent percent wet basis; null where it was not measured, and then nothing is taken off
  * @param underLoan whether the price is a loan rate
+ * @param year of the price: before there was a limit, a bale was paid as it weighed
  */
-export function paidWeight(netLb: number, moisturePercent: number | null, underLoan: boolean): PaidWeight {
-  if (moisturePercent === null || !overMoistureLimit(moisturePercent)) return { paidLb: netLb, waterRule: 'none' };
+export function paidWeight(
+  netLb: number,
+  moisturePercent: number | null,
+  underLoan: boolean,
+  year: number,
+): PaidWeight {
+  if (moisturePercent === null || !limited(year) || !overMoistureLimit(moisturePercent)) {
+    return { paidLb: netLb, waterRule: 'none' };
+  }
   const paidLb = (netLb * (100 - moisturePercent)) / (100 - dampFacts.paidAtPercent.value);
   return { paidLb, waterRule: underLoan ? 'refusedForLoan' : 'waterDeducted' };
 }

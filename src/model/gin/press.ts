@@ -75,8 +75,9 @@ export function pressBales(lot: Lot, decisions: DecisionsOf<'pressing'>, era: Er
   const meanKg = typical.reduce((sum, { netKg }) => sum + netKg, 0) / typical.length;
   const warnings: PressWarning[] = [];
   // A hair of tolerance: lint brought to exactly the limit is not too damp.
-  if (moisturePercent > pressFacts.dampestBalePercent.value * (1 + roundingFacts.hair.value))
-    warnings.push('baleTooDamp');
+  const limit = pressFacts.dampestBalePercent.value * (1 + roundingFacts.hair.value);
+  // No limit of moisture held in the 1930s.
+  if (present && moisturePercent > limit) warnings.push('baleTooDamp');
   if (fullest.length < bales.length) warnings.push('oddWeight');
   return {
     lot: pressed,

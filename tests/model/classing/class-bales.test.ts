@@ -94,12 +94,8 @@ describe('a present bale', () => {
 describe('a bale of 1937', () => {
   const lot = lintLot(fibreOf({ lengthIn: 0.98, uniformityPercent: 80, reflectanceRd: 78 }), 6, trashLb.picked2);
   const bales = pressedBales(6, 500).map((bale) => ({ ...bale, tag: null, mark: `B${bale.number}` }));
-  const { classed } = classBales(
-    lot,
-    bales,
-    { market: 'southeast', moduleAveraging: true },
-    { ...present(4), era: 'thirties' },
-  );
+  const decisions = { market: 'southeast', moduleAveraging: true } as const;
+  const { classed } = classBales(lot, bales, decisions, { ...present(4), era: 'thirties' });
 
   test('is graded by eye, with its staple in sixteenths, and bears a mark for a tag', () => {
     for (const bale of classed) {
@@ -113,6 +109,13 @@ describe('a bale of 1937', () => {
   });
   test('sells at the season average of 8.41 c, 500 lb for $42.05 (Walsh 1944)', () => {
     expect(classed[0]).toMatchObject({ valueUsd: 42.05, basis: 'seasonAverage', priceYear: 1937, premiumPoints: 0 });
+  });
+  test('pressed damp, is paid as it weighs: no limit of moisture held before 2006 — Federal Register 71:51422', () => {
+    const wet: Lot = { ...lot, waterKg: { ...lot.waterKg, lint: (lot.dryKg.lint * 0.1) / 0.9 } };
+    const damp = classBales(wet, bales, decisions, { ...present(4), era: 'thirties' });
+    expect(damp.moisture.percent).toBeCloseTo(10, 9);
+    expect(damp.moisture.overLimit).toBe(false);
+    for (const bale of damp.classed) expect(bale).toMatchObject({ paidLb: bale.netLb, waterRule: 'none' });
   });
   test('has no module mean: the instrument of today reads each bale for itself', () => {
     for (const { reading, ownReading } of classed) expect(reading).toEqual(ownReading);

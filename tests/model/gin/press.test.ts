@@ -48,6 +48,7 @@ describe('moisture at the slide', () => {
     expect(press(5, 7.5).warnings).toEqual([]);
     expect(press(5, 8).warnings).toEqual(['baleTooDamp']);
     expect(press(9, 5).warnings).toEqual(['baleTooDamp']);
+    expect(press(9, 5, 'thirties').warnings).toEqual([]);
   });
 });
 
