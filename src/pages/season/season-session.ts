@@ -9,6 +9,7 @@ import { judgeSeason } from '../../statechart/judge-season.ts';
 import { createRunner } from '../../statechart/runner.ts';
 import type { SavedRun } from '../../statechart/saved-run.ts';
 import { type RunnerCommand, seasonMachine } from '../../statechart/season-machine.ts';
+import { pageClock } from './page-clock.ts';
 
 /** Seasons kept at hand: enough to step back and forth between a few choices without computing again. */
 const seasonsKept = 12;
@@ -40,11 +41,7 @@ export function openSession(run: SavedRun, station: StationId, sewnBefore = 0) {
   };
 
   const runner = createRunner({
-    clock: {
-      now: () => performance.now(),
-      request: (callback) => requestAnimationFrame(callback),
-      cancel: (handle) => cancelAnimationFrame(handle),
-    },
+    clock: pageClock(),
     stepsOf: (scenario, seed, id) => stationSpan(seasonOf(scenario, seed), id).steps,
     onEnd: () => actor.send({ type: 'STATION_ENDED' }),
   });
