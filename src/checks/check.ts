@@ -31,7 +31,7 @@ interface Common {
   readonly what: string;
   /** Where the expected figure was read. */
   readonly source: string;
-  /** Unit of the figure; empty for words and pure numbers. */
+  /** Unit of the figure, 'ratio' or 'index' where it is a pure number; empty for words. */
   readonly unit: string;
   readonly expected: Expected;
   readonly tool?: OutsideTool;

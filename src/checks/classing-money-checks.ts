@@ -108,7 +108,7 @@ export const classingMoneyChecks: readonly Check[] = [
   row({
     id: 'C22.grade',
     kind: 'plainSum',
-    what: 'the same first bale: colour, leaf, staple and points',
+    what: 'the same first bale: color, leaf, staple and points',
     source: southeastQuotes,
     unit: '',
     expected: is('31-3-36 300'),
@@ -120,7 +120,7 @@ export const classingMoneyChecks: readonly Check[] = [
   row({
     id: 'C23.grade',
     kind: 'plainSum',
-    what: 'the same second bale: colour, leaf and staple',
+    what: 'the same second bale: color, leaf and staple',
     source: southeastQuotes,
     unit: '',
     expected: is('51-5-33'),
@@ -132,7 +132,7 @@ export const classingMoneyChecks: readonly Check[] = [
   row({
     id: 'C26',
     kind: 'plainSum',
-    what: 'colour 21, staple 36 in West Texas, 2006-07',
+    what: 'color 21, staple 36 in West Texas, 2006-07',
     source: 'Texas Tech daily price estimates, West Texas 2006-07',
     unit: 'c/lb',
     expected: near(48.36, 1e-9),

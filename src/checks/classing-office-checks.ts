@@ -86,7 +86,7 @@ export const classingOfficeChecks: readonly Check[] = [
   row({
     id: 'C34',
     kind: 'calibrated',
-    what: 'two single short fibre tests agree within 1.0 point',
+    what: 'two single short fiber tests agree within 1.0 point',
     source: 'Knowlton, Beltwide 2002',
     unit: '% of pairs',
     expected: near(57, 2),
@@ -169,7 +169,7 @@ export const classingOfficeChecks: readonly Check[] = [
     kind: 'definition',
     what: 'spinning consistency index at 29 g/tex, 4.4, 1.11 in, 81.5 %, Rd 76, +b 8.5',
     source: 'formula in a mill handout, signs from memory',
-    unit: '',
+    unit: 'index',
     expected: near(121.8, 0.1),
     ours: () => spinningConsistencyIndex(truth),
   }),
@@ -178,7 +178,7 @@ export const classingOfficeChecks: readonly Check[] = [
     kind: 'definition',
     what: 'spinning consistency index at 30 g/tex, 4.3, 1.12 in, 82 %, Rd 76, +b 8.5',
     source: 'formula as printed alike in four unrelated public code bases',
-    unit: '',
+    unit: 'index',
     expected: near(128.46, 0.01),
     ours: () =>
       spinningConsistencyIndex({
@@ -192,7 +192,7 @@ export const classingOfficeChecks: readonly Check[] = [
   row({
     id: 'classing/short-fibre-index',
     kind: 'definition',
-    what: 'short fibre index at 1.11 in and 81.5 %',
+    what: 'short fiber index at 1.11 in and 81.5 %',
     source: 'USDA formula, from memory',
     unit: '%',
     expected: near(8.8, 0.05),
@@ -209,7 +209,7 @@ export const classingOfficeChecks: readonly Check[] = [
     row({
       id: `classing/lord-${micronaire}`,
       kind: 'plainSum',
-      what: `fibre of ${mtex} mtex and maturity ratio ${maturity}: micronaire`,
+      what: `fiber of ${mtex} mtex and maturity ratio ${maturity}: micronaire`,
       source: lord,
       unit: 'micronaire',
       expected: near(micronaire, 0.005),

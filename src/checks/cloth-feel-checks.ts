@@ -49,7 +49,7 @@ export const clothFeelChecks: readonly Check[] = [
     row({
       id: `cloth/floor-${micronaire}`,
       kind: 'plainSum',
-      what: `fibre of micronaire ${micronaire}: bending length that the fibres alone give`,
+      what: `fiber of micronaire ${micronaire}: bending length that the fibers alone give`,
       source: 'Morton & Hearle, specific flexural rigidity (from memory), by hand',
       unit: 'mm',
       expected: near(mm, 0.1),

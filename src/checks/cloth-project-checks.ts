@@ -103,9 +103,9 @@ export const clothProjectChecks: readonly Check[] = [
   row({
     id: 'cloth/54',
     kind: 'notTuned',
-    what: 'a boll of 1.6 g lint at micronaire 4.3: fibres',
+    what: 'a boll of 1.6 g lint at micronaire 4.3: fibers',
     source: 'thesweethearttree.com, cherryblossomlove.com',
-    unit: 'fibres',
+    unit: 'fibers',
     expected: between(250_000, 500_000),
     ours: () => {
       const found = trace({ project: 'tote' }, { fibreMtex: nominalMtexFromMicronaire(4.3) });

@@ -199,7 +199,7 @@ export const fieldCountChecks: readonly Check[] = [
     ours: () => medium().seedsPerBoll,
   },
   {
-    id: 'field/fibres-per-seed',
+    id: 'field/fibers-per-seed',
     link: 'field',
     kind: 'calibrated',
     what: 'fibers on a seed of the middling upland class, from mass, micronaire and length',

@@ -21,7 +21,7 @@ import { once } from './fixtures/once.ts';
 const cropMeans =
   'USDA crop means: staple 35.5 in 2010 to 2012, uniformity 81.3 in 1998 to 2002 (Quality of the crop, Beltwide)';
 const indexFormula =
-  'short fibre index formula, USDA (from memory); its R2 of .99 is published, Knowlton, Beltwide 2002';
+  'short fiber index formula, USDA (from memory); its R2 of .99 is published, Knowlton, Beltwide 2002';
 const byHand = 'computed by hand from the constants of the calibration (derived)';
 /** A figure of a cotton that went into the calibration. */
 const level = (
@@ -64,8 +64,8 @@ const regression = (
 const six: readonly (readonly [name: string, unit: string, of: FibreFigure])[] = [
   ['upper half mean length', 'mm', upperHalfMean],
   ['uniformity', '%', uniformity],
-  ['short fibre by weight', '%', shortByWeight],
-  ['short fibre by number', '%', shortByNumber],
+  ['short fiber by weight', '%', shortByWeight],
+  ['short fiber by number', '%', shortByNumber],
   ['upper quartile length', 'mm', upperQuartile],
   ['mean length by number', 'mm', meanByNumber],
 ];
@@ -103,14 +103,14 @@ export const lengthLevelChecks: readonly Check[] = [
   ...regressions('length/21', 'saw+2', [28.19, 81.2, 8.69, 26.57, 31.33, 20.54]),
   level('length/22.upper-half-mean', 'upper half mean length', upperHalfMean, 'mm', 28.2, 0.2, cropMeans),
   level('length/22.uniformity', 'uniformity', uniformity, '%', 81.3, 0.4, cropMeans),
-  level('length/22.short', 'short fibre by weight', shortByWeight, '%', 9, 0.6, indexFormula),
+  level('length/22.short', 'short fiber by weight', shortByWeight, '%', 9, 0.6, indexFormula),
   ...regulation.map(([cotton, staple, ratio]): Check => {
     const common = {
       id: `length/quartile-${staple}`,
       link: 'length' as const,
       what: `${cotton} upland behind saw stand and two lint cleaners: upper quartile over upper half mean length, as for staple ${staple}`,
       source: '7 CFR 28.303, hand-array upper quartile length of each staple',
-      unit: '',
+      unit: 'ratio',
       expected: near(ratio, 0.02),
       ours: () => {
         const fibre = cottonAt(cotton, 'saw+2');
@@ -132,7 +132,7 @@ export const lengthLevelChecks: readonly Check[] = [
         id: `length/27.${cotton}-${place}`,
         link: 'length',
         kind: 'calibrated',
-        what: `${cotton} upland behind ${place === 'saw' ? 'the saw stand' : `the saw stand and ${place.slice(4)} lint cleaners`}: short fibre by weight less the short fibre index of its length and uniformity`,
+        what: `${cotton} upland behind ${place === 'saw' ? 'the saw stand' : `the saw stand and ${place.slice(4)} lint cleaners`}: short fiber by weight less the short fiber index of its length and uniformity`,
         source: indexFormula,
         unit: 'points',
         expected: near(0, 1),
@@ -149,7 +149,7 @@ export const lengthLevelChecks: readonly Check[] = [
     id: 'length/short-after-ginning',
     link: 'length',
     kind: 'knownMiss',
-    what: 'mean short fibre by weight of the three uplands behind saw stand and two lint cleaners',
+    what: 'mean short fiber by weight of the three uplands behind saw stand and two lint cleaners',
     source:
       'Anthony & Bridge, Short fiber content of regional cultivars, Beltwide 1988, pp. 578-581: 13.3 to 20.4, mean 16.8',
     unit: '%',
@@ -180,7 +180,7 @@ export const lengthLevelChecks: readonly Check[] = [
   },
   ...(
     [
-      ['short fibre by weight', '%', 9.15, 0.02, (l: LengthDistribution) => shortFibrePercent(l, 'weight')],
+      ['short fiber by weight', '%', 9.15, 0.02, (l: LengthDistribution) => shortFibrePercent(l, 'weight')],
       ['mean length by weight', 'mm', 25.42, 0.02, (l: LengthDistribution) => meanLengthMm(l, 'weight')],
       ['mean length by number', 'mm', 20.15, 0.02, (l: LengthDistribution) => meanLengthMm(l, 'number')],
       ['upper half mean length', 'mm', 28.62, 0.02, (l: LengthDistribution) => readBeard(l).upperHalfMeanMm],
@@ -202,7 +202,7 @@ export const lengthLevelChecks: readonly Check[] = [
     id: 'length/43.centre',
     link: 'length',
     kind: 'plainSum',
-    what: 'a class card of 28.2 mm and 81 %: centre of the unbroken fibres',
+    what: 'a class card of 28.2 mm and 81 %: center of the unbroken fibers',
     source: byHand,
     unit: 'mm',
     expected: near(30.27, 0.02),
@@ -222,7 +222,7 @@ export const lengthLevelChecks: readonly Check[] = [
     const common = {
       id: `length/card-${upperHalfMeanMm}-${uniformityPercent}`,
       link: 'length' as const,
-      what: `fibre lengths behind a class card of ${card} %: short fibre by weight, against the short fibre index`,
+      what: `fiber lengths behind a class card of ${card} %: short fiber by weight, against the short fiber index`,
       source: indexFormula,
       unit: '%',
       expected: near(index, 1),
@@ -235,7 +235,7 @@ export const lengthLevelChecks: readonly Check[] = [
           kind: 'knownMiss',
           recorded: { value: recorded, tolerance: 0.06 },
           reason:
-            'lengths from a card alone are broken at random; a bale from the gin lost short fibre as waste and was broken longest first',
+            'lengths from a card alone are broken at random; a bale from the gin lost short fiber as waste and was broken longest first',
         };
   }),
   {

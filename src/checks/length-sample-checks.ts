@@ -7,15 +7,15 @@ import type { LengthSample } from './fixtures/length-samples.ts';
 
 const cottons = {
   medium: {
-    what: 'medium upland behind a saw stand and two lint cleaners, 4000 fibres laid side by side',
+    what: 'medium upland behind a saw stand and two lint cleaners, 4000 fibers laid side by side',
     lengths: () => cottonAt('medium', 'saw+2').lengths,
   },
   pima: {
-    what: 'Pima behind a roller stand and two roller-type lint cleaners, 4000 fibres laid side by side',
+    what: 'Pima behind a roller stand and two roller-type lint cleaners, 4000 fibers laid side by side',
     lengths: () => cottonAt('pima', 'roller+2').lengths,
   },
   drawn: {
-    what: '4000 fibres of the medium upland drawn by chance',
+    what: '4000 fibers of the medium upland drawn by chance',
     lengths: () => cottonAt('medium', 'saw+2').lengths,
   },
 } as const satisfies Record<LengthSample, unknown>;

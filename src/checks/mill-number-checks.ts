@@ -150,16 +150,16 @@ export const millNumberChecks: readonly Check[] = [
   row({
     id: 'mill/10',
     kind: 'exact',
-    what: 'micronaire 4.3 at 30s: fibres in the section',
+    what: 'micronaire 4.3 at 30s: fibers in the section',
     source: `${texcoms}: 15000 / (micronaire x Ne)`,
-    unit: 'fibres',
+    unit: 'fibers',
     expected: near(116.3, 0.2),
     ours: () => fibresInSection(yarn('30').singleTex, nominalMtexFromMicronaire(4.3)),
   }),
   row({
     id: 'mill/11',
     kind: 'plainSum',
-    what: 'carded limit at micronaire 4.3, from 75 fibres',
+    what: 'carded limit at micronaire 4.3, from 75 fibers',
     source: `${rieter}, number of fibres in the yarn cross-section`,
     unit: 'Ne',
     expected: near(46.5, 0.1),
@@ -168,7 +168,7 @@ export const millNumberChecks: readonly Check[] = [
   row({
     id: 'mill/12',
     kind: 'plainSum',
-    what: 'combed limit at micronaire 3.8, from 33 fibres',
+    what: 'combed limit at micronaire 3.8, from 33 fibers',
     source: `${rieter}, number of fibres in the yarn cross-section`,
     unit: 'Ne',
     expected: near(119.6, 0.2),
@@ -177,7 +177,7 @@ export const millNumberChecks: readonly Check[] = [
   row({
     id: 'mill/rotor-limit',
     kind: 'plainSum',
-    what: 'rotor limit at micronaire 4.2, from 100 fibres',
+    what: 'rotor limit at micronaire 4.2, from 100 fibers',
     source: `${rieter}, number of fibres in the yarn cross-section`,
     unit: 'Ne',
     expected: near(35.7, 0.1),

@@ -142,7 +142,7 @@ export const millWasteChecks: readonly Check[] = [
     unit: '%',
     expected: near(87.9, 0.8),
     recorded: { value: 85.6, tolerance: 0.2 },
-    reason: 'good fibre goes out with the trash, which the formula leaves out',
+    reason: 'good fiber goes out with the trash, which the formula leaves out',
     ours: () => realised('ringCarded', 0.05),
   },
   row({
@@ -196,7 +196,7 @@ export const millWasteChecks: readonly Check[] = [
   row({
     id: 'mill/blowroom-fibre',
     kind: 'definition',
-    what: 'good fibre in the waste of the blowroom',
+    what: 'good fiber in the waste of the blowroom',
     source: `${rieter}, quantity of waste material: about half`,
     unit: '%',
     expected: near(50, 2),
@@ -229,7 +229,7 @@ export const millWasteChecks: readonly Check[] = [
   row({
     id: 'length/38.shortest',
     kind: 'calibrated',
-    what: 'fibres under 4.5 mm that go at the card, by number',
+    what: 'fibers under 4.5 mm that go at the card, by number',
     source: `${rieter}, the influence of length`,
     unit: '%',
     expected: between(75, 100),
@@ -271,7 +271,7 @@ export const millWasteChecks: readonly Check[] = [
   row({
     id: 'mill/noil-halves-short',
     kind: 'calibrated',
-    what: 'short fibre by weight left by 16 % noil, of what was there',
+    what: 'short fiber by weight left by 16 % noil, of what was there',
     source: 'typical mill figures, from memory: halved at 15 to 18 %',
     unit: 'ratio',
     expected: near(0.5, 0.06),

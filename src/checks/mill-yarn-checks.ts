@@ -64,9 +64,9 @@ export const millYarnChecks: readonly Check[] = [
   row({
     id: 'mill/14',
     kind: 'exact',
-    what: '60.5 tex of 0.5 tex fibre all alike at CV 10: index of irregularity',
+    what: '60.5 tex of 0.5 tex fiber all alike at CV 10: index of irregularity',
     source: `${gate} 2014 Q48`,
-    unit: '',
+    unit: 'index',
     expected: near(1.1, 0.01),
     ours: () => irregularityIndex(10, limitVariationPercent(fibresInSection(60.5, 500), 100)),
   }),
@@ -75,7 +75,7 @@ export const millYarnChecks: readonly Check[] = [
     kind: 'calibrated',
     what: '20 tex of 1.2 dtex cotton at CV 12.32: index of irregularity',
     source: `${gate} 2006 Q43, whose key chose the factor`,
-    unit: '',
+    unit: 'index',
     expected: near(1.5, 0.01),
     ours: () => irregularityIndex(12.32, limitVariationPercent(fibresInSection(20, 120))),
   }),
@@ -123,7 +123,7 @@ export const millYarnChecks: readonly Check[] = [
   row({
     id: 'mill/noil-strength',
     kind: 'calibrated',
-    what: 'lea strength that a point of noil adds, 12 to 13 %, staple 1.1 in, 90 fibres',
+    what: 'lea strength that a point of noil adds, 12 to 13 %, staple 1.1 in, 90 fibers',
     source: 'mill norms, scribd 108105499: about 1 %',
     unit: '%',
     expected: near(1, 0.2),
@@ -174,7 +174,7 @@ export const millYarnChecks: readonly Check[] = [
     unit: 'CV %',
     expected: near(15, 1),
     recorded: { value: 18, tolerance: 0.5 },
-    reason: 'long fine fibre drafts more evenly than the one index allows',
+    reason: 'long fine fiber drafts more evenly than the one index allows',
     ours: () => spun('ringCombed', 0.02, { countNe: 70, noilPercent: 16, fibre: pimaFibre() }).yarn!.cvPercent,
   },
   row({
@@ -190,7 +190,7 @@ export const millYarnChecks: readonly Check[] = [
     row({
       id: `mill/18.${system}-${end}`,
       kind: 'definition',
-      what: `fibre of 24 cN/tex in ${system === 'rotor' ? 'rotor' : 'ring'} yarn: ${end === 'low' ? 'weakest' : 'strongest'}`,
+      what: `fiber of 24 cN/tex in ${system === 'rotor' ? 'rotor' : 'ring'} yarn: ${end === 'low' ? 'weakest' : 'strongest'}`,
       source: `${rieter}, count-related yarn tenacity`,
       unit: 'cN/tex',
       expected: near(value, 1e-9),
@@ -200,7 +200,7 @@ export const millYarnChecks: readonly Check[] = [
   row({
     id: 'mill/rotor-weaker',
     kind: 'calibrated',
-    what: 'rotor yarn weaker than ring yarn of the same fibre, staple 1.11 in, 115 fibres',
+    what: 'rotor yarn weaker than ring yarn of the same fiber, staple 1.11 in, 115 fibers',
     source: `${rieter}, count-related yarn tenacity`,
     unit: '%',
     expected: between(10, 20),
@@ -216,7 +216,7 @@ export const millYarnChecks: readonly Check[] = [
     expected: between(15, 25),
     recorded: { value: 13, tolerance: 0.5 },
     reason:
-      'two articles of one encyclopaedia disagree; the model follows the one that gives shares of the fibre strength',
+      'two articles of one encyclopaedia disagree; the model follows the one that gives shares of the fiber strength',
     ours: rotorWeaker,
   },
   // The source states neither staple nor noil: 1.10 in and 14 % are taken.
@@ -224,7 +224,7 @@ export const millYarnChecks: readonly Check[] = [
     row({
       id: `mill/19.${ne}-${stelometer}`,
       kind: 'notTuned',
-      what: `combed ${ne}s of fibre of ${stelometer} g/tex by Stelometer: breaking length`,
+      what: `combed ${ne}s of fiber of ${stelometer} g/tex by Stelometer: breaking length`,
       source: tests,
       unit: 'km',
       expected: near(km, 0.1 * km),
@@ -234,7 +234,7 @@ export const millYarnChecks: readonly Check[] = [
   row({
     id: 'mill/ends-upland',
     kind: 'plainSum',
-    what: '30s of upland, micronaire 4.3, 28.4 mm, 82 %: fibre ends, two to a fibre',
+    what: '30s of upland, micronaire 4.3, 28.4 mm, 82 %: fiber ends, two to a fiber',
     source: 'geometry, by hand',
     unit: 'ends/cm',
     expected: near(100, 1),
@@ -243,7 +243,7 @@ export const millYarnChecks: readonly Check[] = [
   row({
     id: 'mill/ends-pima',
     kind: 'plainSum',
-    what: '30s of Pima, micronaire 3.9, 36.8 mm, 87 %: fewer fibre ends than upland, though more fibres',
+    what: '30s of Pima, micronaire 3.9, 36.8 mm, 87 %: fewer fiber ends than upland, though more fibers',
     source: 'geometry, by hand',
     unit: '%',
     expected: near(20, 1),

@@ -115,7 +115,7 @@ const classingChecks: readonly Check[] = [
     ],
   ),
   {
-    id: 'season/colour',
+    id: 'season/color',
     link: 'season',
     kind: 'calibrated',
     what: 'upland bales of three farms at color 41 or 32 or better',

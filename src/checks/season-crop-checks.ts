@@ -228,7 +228,7 @@ const fibreChecks: readonly Check[] = [
     ours: farmMean('centralValley', (season) => fibreInBolls(season).strengthGPerTex),
   },
   {
-    id: 'field/colour-humid',
+    id: 'field/color-humid',
     link: 'season',
     kind: 'calibrated',
     what: 'crops of the humid belt at color 41 or 32 or better: 85-93 % in ordinary years, two standard errors allowed',

@@ -120,7 +120,7 @@ export const traceChecks: readonly Check[] = [
     ours: () => twin().fibres / twin().bolls / 1000,
   },
   {
-    id: 'trace/fibre-length',
+    id: 'trace/fiber-length',
     link: 'trace',
     kind: 'exact',
     what: 'mean length that the chain’s fibers are counted with: uniformity 82 % of an upper half mean of 28.4 mm',

@@ -1,5 +1,8 @@
+import { createRequire } from 'node:module';
 import { type LengthSample, lengthSamples } from '../checks/fixtures/length-samples.ts';
+import { ifInstalled } from './if-installed.ts';
 
+const require = createRequire(import.meta.url);
 const form = /^(\w+)\((\w+|[\d.]+)(?:, ([\d.]+))?\)$/;
 
 /**
@@ -9,8 +12,8 @@ const form = /^(\w+)\((\w+|[\d.]+)(?:, ([\d.]+))?\)$/;
  * @returns the tool's figure; null where the tool is not installed
  * @throws RangeError for a call of another form
  */
-export async function askSimpleStatistics(call: string): Promise<number | null> {
-  const tool = await import('simple-statistics').catch(() => null);
+export function askSimpleStatistics(call: string): number | null {
+  const tool = ifInstalled<typeof import('simple-statistics')>(() => require('simple-statistics'));
   if (tool === null) return null;
   const [, name, input = '', share] = form.exec(call) ?? [];
   if (name === 'errorFunction') return tool.errorFunction(Number(input));

@@ -25,7 +25,11 @@ const trace = `trace: from a project back to the field
   or --yards 3 --width 44in --weight 4.3oz/yd2   (meters 3m, width in cm, weight in gsm)
   --json`;
 
-const texts: Readonly<Record<string, string>> = { season, bale, cloth, trace };
+const checks = `checks: the model against published figures and general tools, by kind, with its known misses
+  --json                     the counts alone
+  exit code 1 when a check fails`;
+
+const texts: Readonly<Record<string, string>> = { season, bale, cloth, trace, checks };
 
 /** Help for all commands. */
 export const helpText = (): string =>

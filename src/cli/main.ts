@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { baleCommand } from './bale-command.ts';
+import { ChecksFailed, checksCommand } from './checks-command.ts';
 import { clothCommand } from './cloth-command.ts';
 import { helpOf, helpText } from './help.ts';
 import { InputError } from './input-error.ts';
@@ -25,12 +26,13 @@ const commands: Readonly<Record<string, (args: readonly string[], io: Io) => voi
   bale: baleCommand,
   cloth: clothCommand,
   trace: traceCommand,
+  checks: checksCommand,
 };
 
 /**
  * Runs one command.
  * @param argv the words after the program's name
- * @returns the exit code: 0 for a result (a failed crop is one), 2 for bad input
+ * @returns the exit code: 0 for a result (a failed crop is one), 1 when a check failed, 2 for bad input
  */
 export function run(argv: readonly string[], io: Io = processIo): number {
   const [name, ...args] = argv;
@@ -45,8 +47,8 @@ export function run(argv: readonly string[], io: Io = processIo): number {
     else command(args, io);
     return 0;
   } catch (error) {
-    if (!(error instanceof InputError)) throw error;
+    if (!(error instanceof InputError || error instanceof ChecksFailed)) throw error;
     io.say(`seamfield: ${error.message}`);
-    return 2;
+    return error instanceof InputError ? 2 : 1;
   }
 }

@@ -6,11 +6,13 @@ import { root } from './project-root.mjs';
  * @param {string} command
  * @param {readonly string[]} args
  * @param {Record<string, string>} [extraEnv] added to the environment
- * @returns {Promise<{code: number, output: string}>} exit code (127 when it cannot be started) and both outputs together
+ * @returns {Promise<{code: number, output: string, result: string}>} exit code (127 when it cannot be started), both outputs together,
+ * and standard output alone
  */
 export function runCommand(command, args, extraEnv = {}) {
   return new Promise((resolve) => {
     let output = '';
+    let result = '';
     const child = spawn(command, args, {
       cwd: root,
       stdio: ['ignore', 'pipe', 'pipe'],
@@ -20,9 +22,12 @@ export function runCommand(command, args, extraEnv = {}) {
     const keep = (chunk) => {
       output += chunk;
     };
-    child.stdout.setEncoding('utf8').on('data', keep);
+    child.stdout.setEncoding('utf8').on('data', (chunk) => {
+      keep(chunk);
+      result += chunk;
+    });
     child.stderr.setEncoding('utf8').on('data', keep);
-    child.once('error', (error) => resolve({ code: 127, output: error.message }));
-    child.once('close', (code) => resolve({ code: code ?? 1, output }));
+    child.once('error', (error) => resolve({ code: 127, output: error.message, result }));
+    child.once('close', (code) => resolve({ code: code ?? 1, output, result }));
   });
 }

@@ -6,7 +6,7 @@ import { buildFolder, ensurePackages } from './set-up.mjs';
 import { runMain } from './set-up-error.mjs';
 import { sourceHash } from './source-hash.mjs';
 
-const sources = ['src/model', 'src/cli', 'src/language', 'content/scenarios', 'package-lock.json'];
+const sources = ['src/model', 'src/checks', 'src/cli', 'src/language', 'content/scenarios', 'package-lock.json'];
 const cliFolder = join(buildFolder, 'cli');
 
 /** Bundles main.ts into a folder, silently: standard output belongs to the result. */

@@ -31,6 +31,18 @@ function sizeBudget() {
   return check(problems.length === 0, problems.join('\n'), summary);
 }
 
+/** Every check against the outside, with the tools asked, told by kind in one line. */
+async function outsideChecks() {
+  const { code, output, result } = await runCommand(process.execPath, [
+    join(root, 'src', 'cli', 'seamfield.mjs'),
+    ...['checks', '--json'],
+  ]);
+  if (code > 1 || result === '') return check(false, output);
+  const { counted, definition, plainSum, knownMiss, failed, notRun } = JSON.parse(result);
+  const kinds = `${counted} counted, ${definition} definitions, ${plainSum} plain sums, ${knownMiss} known misses, ${failed} failed, ${notRun} not run`;
+  return check(code === 0, output, kinds);
+}
+
 /** Everything that is checked, in order. The tools for the browser may still be on their way while the first steps run. */
 function stepsOf({ env, tools }) {
   const tsc = modulePath('typescript', 'bin', 'tsc');
@@ -50,6 +62,7 @@ function stepsOf({ env, tools }) {
       },
     ],
     ['unit, laws, reference, content, architecture', () => runVitest('unit', [], env)],
+    ['checks against the outside', outsideChecks],
     ['build', build],
     ['size budget', sizeBudget],
     ['browser', () => runVitest('browser', ['--config', join('tests', 'browser', 'vitest.config.ts')], env)],

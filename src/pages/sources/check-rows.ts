@@ -1,5 +1,5 @@
 import { allChecks } from '../../checks/all-checks.ts';
-import type { Check, Expected } from '../../checks/check.ts';
+import type { Check, Expected, OutsideTool } from '../../checks/check.ts';
 import { fill } from '../../language/fill.ts';
 import type { Formats } from '../../language/formats.ts';
 import type { SourcesWords } from './sources-words.ts';
@@ -10,6 +10,13 @@ export interface CheckAnswer {
   readonly ours: number | string;
   readonly passed: boolean;
 }
+
+/** Outside tools as they call themselves. */
+export const toolNames: Readonly<Record<OutsideTool['name'], string>> = {
+  units: 'GNU units',
+  psychrolib: 'PsychroLib',
+  'simple-statistics': 'simple-statistics',
+};
 
 /** A figure short enough to read and long enough to compare. */
 const figure = (value: number, formats: Formats): string => {

@@ -1,15 +1,18 @@
 import { useMemo } from 'preact/hooks';
 import { allChecks } from '../../checks/all-checks.ts';
-import type { Check, CheckLink } from '../../checks/check.ts';
+import type { CheckLink } from '../../checks/check.ts';
 import { summariseChecks } from '../../checks/summarise-checks.ts';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { PatchButton } from '../../ui/patch-button.tsx';
-import { type CheckAnswer, checkCsv, expectedText, oursText } from './check-rows.ts';
+import { CheckGroup } from './check-group.tsx';
+import { checkCsv, toolNames } from './check-rows.ts';
 import { saveCsv } from './save-csv.ts';
 import { sourcesWords } from './sources-words.ts';
 import { type CheckRun, useChecks } from './use-checks.ts';
 
+/** The tool of each check whose figure is a tool's answer. */
+const asked = allChecks.flatMap(({ tool }) => (tool ? [toolNames[tool.name]] : []));
 const links = [...new Set(allChecks.map(({ link }) => link))] as readonly CheckLink[];
 
 /** Every check, computed on this device, with our figure beside the published one, and the summary by kind. */
@@ -31,6 +34,13 @@ export function ChecksSection() {
             : fill(words.running, { done: formats.count(run.answers.size), all: formats.count(allChecks.length) })}
       </p>
       {done ? <Summary run={run} /> : null}
+      <p class="caption">
+        {fill(words.tools, { count: formats.count(asked.length), names: [...new Set(asked)].join(', ') })}
+      </p>
+      <KindMeanings />
+      <PatchButton onPress={() => saveCsv('seamfield-checks.csv', checkCsv(run.answers))}>
+        {words.saveChecks}
+      </PatchButton>
       {links.map((link) => (
         <CheckGroup
           key={link}
@@ -41,9 +51,6 @@ export function ChecksSection() {
       ))}
       <h2>{words.misses}</h2>
       <CheckGroup title={words.kinds.knownMiss} checks={misses} answers={run.answers} open />
-      <PatchButton onPress={() => saveCsv('seamfield-checks.csv', checkCsv(run.answers))}>
-        {words.saveChecks}
-      </PatchButton>
     </section>
   );
 }
@@ -69,54 +76,22 @@ function Summary({ run }: { readonly run: CheckRun }) {
   );
 }
 
-interface CheckGroupProps {
-  readonly title: string;
-  readonly checks: readonly Check[];
-  readonly answers: ReadonlyMap<string, CheckAnswer>;
-  readonly open?: boolean;
-}
-
-function CheckGroup({ title, checks, answers, open = false }: CheckGroupProps) {
-  const { formats } = useWords();
-  if (checks.length === 0) return null;
-  return (
-    <details class="check-group" open={open}>
-      <summary>
-        {title} ({formats.count(checks.length)})
-      </summary>
-      <ul>
-        {checks.map((check) => (
-          <CheckRow key={check.id} check={check} answer={answers.get(check.id)} />
-        ))}
-      </ul>
-    </details>
-  );
-}
-
-function CheckRow({ check, answer }: { readonly check: Check; readonly answer: CheckAnswer | undefined }) {
-  const { language, formats } = useWords();
+/** Which kinds count, and why the others do not. */
+function KindMeanings() {
+  const { language } = useWords();
   const words = sourcesWords(language);
-  const miss = check.kind === 'knownMiss';
-  const verdict = !answer ? '' : !answer.passed ? words.fails : miss ? words.missed : words.holds;
+  const kinds = Object.keys(words.kinds) as (keyof typeof words.kinds)[];
   return (
-    <li class="check-row" data-passed={answer ? String(answer.passed) : undefined}>
-      <p lang="en" class="check-what">
-        {check.what}
-      </p>
-      <p>
-        {words.published} <b>{expectedText(check.expected, words, formats)}</b> {check.unit}. {words.ours}{' '}
-        <b>{answer ? oursText(answer.ours, formats) : '…'}</b>
-        {verdict ? `: ${verdict}` : ''}. <i>{words.kinds[check.kind]}</i>
-      </p>
-      <p class="caption" lang="en">
-        {check.source}
-      </p>
-      {check.kind === 'knownMiss' ? (
-        <p class="caption">
-          {words.reason}: <span lang="en">{check.reason}</span>
-        </p>
-      ) : null}
-      {check.tool ? <p class="caption">{fill(words.tool, { name: check.tool.name })}</p> : null}
-    </li>
+    <details class="check-group kind-meanings">
+      <summary>{words.kindsLead}</summary>
+      <dl>
+        {kinds.map((kind) => (
+          <div key={kind}>
+            <dt>{words.kinds[kind]}</dt>
+            <dd>{words.kindMeans[kind]}</dd>
+          </div>
+        ))}
+      </dl>
+    </details>
   );
 }

@@ -18,8 +18,8 @@ export function KnownMisses() {
         {misses.map((check) =>
           check.kind === 'knownMiss' ? (
             <li key={check.id}>
-              <span lang="en">{check.what}</span>. {words.published} {expectedText(check.expected, words, formats)}{' '}
-              {check.unit}; {words.ours} {oursText(check.recorded.value, formats)}.{' '}
+              <span lang="en">{check.what}</span>. {words.published} {expectedText(check.expected, words, formats)}
+              {check.unit === '' ? '' : ` ${check.unit}`}; {words.ours} {oursText(check.recorded.value, formats)}.{' '}
               <span class="caption" lang="en">
                 {check.reason} {fill('({source})', { source: check.source })}
               </span>

@@ -12,14 +12,7 @@ export const sources = {
   allMarks: 'All',
   shown: { one: '{n} constant shown', other: '{n} constants shown' } as PluralForms,
   noneFound: 'Nothing has these words. Try fewer.',
-  value: 'Value',
-  range: 'Range',
-  source: 'Source',
-  note: 'Note',
   used: 'Used in',
-  noRange: 'exact, or not stated',
-  tables: { one: '{n} table of values', other: '{n} tables of values' } as PluralForms,
-  rows: { one: '{n} row', other: '{n} rows' } as PluralForms,
   saveFacts: 'Save the constants as CSV',
   saveChecks: 'Save the checks as CSV',
   links: {
@@ -64,7 +57,10 @@ export const sources = {
     failed: 'failed',
     notRun: 'not run here',
   },
-  tool: 'An outside tool, {name}, is asked again when the tests run.',
+  tool: 'The figure is the answer of a general tool, {name}, kept here; the tests ask it again.',
+  tools:
+    '{count} checks rest on answers of general tools ({names}). A page cannot ask them, so the answers they gave stand here; the tests and the command line ask again.',
+  kindsLead: 'What the kinds mean',
   published: 'Published',
   ours: 'Ours',
   holds: 'holds',
@@ -76,5 +72,4 @@ export const sources = {
   atMost: '{high} or less',
   misses: 'Known misfits',
   reason: 'Why',
-  open: 'Open',
 };

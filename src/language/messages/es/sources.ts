@@ -12,14 +12,7 @@ export const sources: typeof english = {
   allMarks: 'Todas',
   shown: { one: '{n} constante a la vista', many: '{n} de constantes a la vista', other: '{n} constantes a la vista' },
   noneFound: 'Nada tiene estas palabras. Prueba con menos.',
-  value: 'Valor',
-  range: 'Rango',
-  source: 'Fuente',
-  note: 'Nota',
   used: 'Se usa en',
-  noRange: 'exacto, o sin indicar',
-  tables: { one: '{n} tabla de valores', many: '{n} de tablas de valores', other: '{n} tablas de valores' },
-  rows: { one: '{n} fila', many: '{n} de filas', other: '{n} filas' },
   saveFacts: 'Guardar las constantes como CSV',
   saveChecks: 'Guardar las comprobaciones como CSV',
   links: {
@@ -64,7 +57,10 @@ export const sources: typeof english = {
     failed: 'fallidas',
     notRun: 'sin hacer aquí',
   },
-  tool: 'Una herramienta de fuera, {name}, se consulta otra vez en las pruebas.',
+  tool: 'La cifra es la respuesta de una herramienta general, {name}, guardada aquí; las pruebas se la piden otra vez.',
+  tools:
+    '{count} comprobaciones se apoyan en respuestas de herramientas generales ({names}). Una página no puede pedírselas, así que aquí están las que dieron; las pruebas y la línea de comandos las piden otra vez.',
+  kindsLead: 'Qué quieren decir las clases',
   published: 'Publicado',
   ours: 'Nuestro',
   holds: 'se cumple',
@@ -76,5 +72,4 @@ export const sources: typeof english = {
   atMost: '{high} o menos',
   misses: 'Fallas conocidas',
   reason: 'Por qué',
-  open: 'Abrir',
 };
