@@ -2,6 +2,7 @@ import type { Check } from '../../checks/check.ts';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { type CheckAnswer, expectedText, oursText, toolNames } from './check-rows.ts';
+import { RowGroup } from './row-group.tsx';
 import { sourcesWords } from './sources-words.ts';
 
 interface CheckGroupProps {
@@ -16,16 +17,12 @@ export function CheckGroup({ title, checks, answers, open = false }: CheckGroupP
   const { formats } = useWords();
   if (checks.length === 0) return null;
   return (
-    <details class="check-group" open={open}>
-      <summary>
-        {title} ({formats.count(checks.length)})
-      </summary>
-      <ul>
-        {checks.map((check) => (
-          <CheckRow key={check.id} check={check} answer={answers.get(check.id)} />
-        ))}
-      </ul>
-    </details>
+    <RowGroup
+      className="check-group"
+      title={`${title} (${formats.count(checks.length)})`}
+      open={open}
+      rows={() => checks.map((check) => <CheckRow key={check.id} check={check} answer={answers.get(check.id)} />)}
+    />
   );
 }
 

@@ -6,6 +6,7 @@ import { allFacts, type ListedFact } from '../../model/fact-list.ts';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
 import { PatchButton } from '../../ui/patch-button.tsx';
 import { coverage, factCsv, findFacts, markOrder, spaced, usesOf } from './fact-rows.ts';
+import { RowGroup } from './row-group.tsx';
 import { saveCsv } from './save-csv.ts';
 import { sourcesWords } from './sources-words.ts';
 
@@ -47,16 +48,13 @@ export function FactsSection() {
       {links.map((link) => {
         const facts = found.filter((listed) => listed.link === link);
         return (
-          <details key={link} class="fact-group" open={searching && found.length <= 60}>
-            <summary>
-              {words.links[link]} ({formats.count(facts.length)})
-            </summary>
-            <ul>
-              {facts.map((listed) => (
-                <FactRow key={listed.name} listed={listed} />
-              ))}
-            </ul>
-          </details>
+          <RowGroup
+            key={link}
+            className="fact-group"
+            title={`${words.links[link]} (${formats.count(facts.length)})`}
+            open={searching && found.length <= 60}
+            rows={() => facts.map((listed) => <FactRow key={listed.name} listed={listed} />)}
+          />
         );
       })}
       <PatchButton onPress={() => saveCsv('seamfield-constants.csv', factCsv())}>{words.saveFacts}</PatchButton>

@@ -7,14 +7,17 @@ export interface CheckRun {
   readonly failed: boolean;
 }
 
+/** How often the page shows what has come, ms. */
+const showEveryMs = 250;
+
 /** Runs every check in a worker of its own; answers arrive a few times a second. */
 export function useChecks(): CheckRun {
   const [run, setRun] = useState<CheckRun>({ answers: new Map(), failed: false });
   useEffect(() => {
     const answers = new Map<string, CheckAnswer>();
-    let frame: number | null = null;
+    let later: ReturnType<typeof setTimeout> | null = null;
     const show = () => {
-      frame = null;
+      later = null;
       setRun({ answers: new Map(answers), failed: false });
     };
     let worker: Worker;
@@ -26,12 +29,12 @@ export function useChecks(): CheckRun {
     }
     worker.onmessage = ({ data }: MessageEvent<CheckAnswer>) => {
       answers.set(data.id, data);
-      frame ??= requestAnimationFrame(show);
+      later ??= setTimeout(show, showEveryMs);
     };
     worker.onerror = () => setRun({ answers: new Map(answers), failed: true });
     return () => {
       worker.terminate();
-      if (frame !== null) cancelAnimationFrame(frame);
+      if (later !== null) clearTimeout(later);
     };
   }, []);
   return run;
