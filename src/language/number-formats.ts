@@ -56,6 +56,15 @@ export function makeNumberFormats(language: Language): NumberFormats {
   };
   const and = new Intl.ListFormat(locale, { type: 'conjunction' });
   const or = new Intl.ListFormat(locale, { type: 'disjunction' });
+  const rulesByDecimals = new Map<number, Intl.PluralRules>();
+  const rulesFor = (decimals: number): Intl.PluralRules => {
+    let rules = rulesByDecimals.get(decimals);
+    if (!rules) {
+      rules = new Intl.PluralRules(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+      rulesByDecimals.set(decimals, rules);
+    }
+    return rules;
+  };
   return {
     number,
     count: (value) => number(value, 0),
@@ -70,10 +79,7 @@ export function makeNumberFormats(language: Language): NumberFormats {
     list: (words) => and.format(words),
     either: (words) => or.format(words),
     plural: (count, forms, decimals = Number.isInteger(count) ? 0 : 1) => {
-      const rule = new Intl.PluralRules(locale, {
-        minimumFractionDigits: decimals,
-        maximumFractionDigits: decimals,
-      }).select(count);
+      const rule = rulesFor(decimals).select(count);
       const form = rule === 'one' ? forms.one : rule === 'many' ? (forms.many ?? forms.other) : forms.other;
       return form.replace('{n}', number(count, decimals));
     },

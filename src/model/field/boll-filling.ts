@@ -16,6 +16,14 @@ export function massFraction(ageDays: number): number {
   return Math.min(1, line(elongatedDays.value, elongatedMass.value, stageFacts.matureAgeDays.value, 1));
 }
 
+/**
+ * Length of a boll's fibres over their full length: they are full when the fitted curve ends (Kinetics of Cell Elongation, 1973).
+ * The curve itself is not at hand, so a straight line stands for it.
+ * @param ageDays on the boll's own clock
+ */
+export const lengthFraction = (ageDays: number): number =>
+  Math.min(1, Math.max(0, ageDays / bollFacts.elongatedDays.value));
+
 /** Seeds of a boll set and grown under this mean stress (0 to 1), against a boll that lacked nothing. */
 export const seedsUnderStress = (stress: number): number => 1 - bollFacts.seedsLostDry.value * stress;
 

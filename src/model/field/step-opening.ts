@@ -1,12 +1,12 @@
 import { roundingFacts } from '../rounding-facts.ts';
+import { bollPace } from './boll-clock.ts';
 import { bollFacts, stageFacts } from './facts.ts';
 import { positionCount } from './fruit-calendar.ts';
 import type { Growing } from './growing.ts';
 
 /** Age of a boll cohort on its own clock, days: 45 when it opens. */
 function bollAge({ heat, variety }: Growing, flowerDay: number, i: number): number {
-  const pace = stageFacts.openDd60.value / (stageFacts.openDd60.value + variety.openHeatShiftDd60);
-  return pace * (heat.bollAge[i]! - heat.bollAge[flowerDay]!);
+  return bollPace(variety) * (heat.bollAge[i]! - heat.bollAge[flowerDay]!);
 }
 
 /** Ends growth: bolls old enough will open within a week, younger ones never. */

@@ -124,15 +124,18 @@ function lockMarks(name: string, [x, y]: Point, radius: number, outwards: number
       grain: null,
     }),
   ];
-  const count = radius > 16 ? 14 : 4;
+  // Fibres are drawn as loose curls that follow the lock round, never as rays: rays would make a flower of it.
+  const count = radius > 40 ? 20 : radius > 16 ? 11 : 4;
   const stitches: Stitch[] = Array.from({ length: count }, (_, i) => {
-    const angle = (i / count) * 2 * Math.PI + spread(chance, 0.4);
-    const from = radius * (0.12 + 0.3 * chance());
-    const length = radius * (0.16 + 0.14 * chance());
-    const lean = angle + spread(chance, 0.5);
-    const start: Point = [x + Math.cos(angle) * from, y + Math.sin(angle) * from];
-    return [start[0], start[1], start[0] + Math.cos(lean) * length, start[1] + Math.sin(lean) * length];
-  });
+    const around = i * 2.4 + spread(chance, 0.4);
+    const out = radius * 0.78 * Math.sqrt((i + 0.6) / count);
+    const [cx, cy] = [x + Math.cos(around) * out, y + Math.sin(around) * out];
+    const heading = around + Math.PI / 2 + spread(chance, 0.5);
+    const half = radius * (0.09 + 0.05 * chance());
+    const [dx, dy] = [Math.cos(heading) * half, Math.sin(heading) * half];
+    const [mx, my] = [cx + Math.cos(around) * half * 0.7, cy + Math.sin(around) * half * 0.7];
+    return [[cx - dx, cy - dy, mx, my] as const, [mx, my, cx + dx, cy + dy] as const];
+  }).flat();
   marks.push({
     kind: 'stitches',
     stitches,
@@ -143,11 +146,24 @@ function lockMarks(name: string, [x, y]: Point, radius: number, outwards: number
   return marks;
 }
 
+/** How far the fibres of a boll have come, each 0 to 1: their length, and the wall they have laid down inside. */
+export interface FibreGrowth {
+  readonly length: number;
+  readonly wall: number;
+}
+const fullGrown: FibreGrowth = { length: 1, wall: 1 };
+
 /**
  * A boll cut across, from the tip: the wall, a chamber for each lock, each seed in its own burst of fibre.
  * @param seeds seeds in the whole boll, dealt out to the locks; every one is drawn
  */
-export function cutBollMarks(name: string, placing: Required<Placing>, locks: 4 | 5, seeds: number): DisplayList {
+export function cutBollMarks(
+  name: string,
+  placing: Required<Placing>,
+  locks: 4 | 5,
+  seeds: number,
+  growth: FibreGrowth = fullGrown,
+): DisplayList {
   const { x, y, size, turn } = placing;
   const marks: Mark[] = [
     patch(`${name}/wall`, bollRing(x, y, size, locks, turn, 0.05), 'bollGreen', {
@@ -166,7 +182,7 @@ export function cutBollMarks(name: string, placing: Required<Placing>, locks: 4 
   for (let lock = 0; lock < locks; lock++) {
     const angle = turn + (lock * 2 * Math.PI) / locks;
     const share = Math.floor(seeds / locks) + (lock < seeds % locks ? 1 : 0);
-    marks.push(...chamberMarks(`${name}/chamber${lock}`, x, y, size, angle, locks, share));
+    marks.push(...chamberMarks(`${name}/chamber${lock}`, { x, y, size, angle, locks, seeds: share, growth }));
   }
   return marks;
 }
@@ -179,15 +195,17 @@ const bollRing = (x: number, y: number, size: number, locks: number, turn: numbe
     return [x + Math.cos(angle) * reach, y + Math.sin(angle) * reach];
   });
 
-function chamberMarks(
-  name: string,
-  x: number,
-  y: number,
-  size: number,
-  angle: number,
-  locks: number,
-  seeds: number,
-): Mark[] {
+interface Chamber {
+  readonly x: number;
+  readonly y: number;
+  readonly size: number;
+  readonly angle: number;
+  readonly locks: number;
+  readonly seeds: number;
+  readonly growth: FibreGrowth;
+}
+
+function chamberMarks(name: string, { x, y, size, angle, locks, seeds, growth }: Chamber): Mark[] {
   const half = (Math.PI / locks) * 0.86;
   const outer = size * 0.78;
   const inner = size * 0.16;
@@ -221,7 +239,7 @@ function chamberMarks(
     for (let k = 0; k < 14; k++) {
       const a = (k / 14) * 2 * Math.PI + spread(chance, 0.15);
       const from = seatSize * 1.15;
-      const to = seatSize * (1.6 + 0.5 * chance());
+      const to = seatSize * (1.2 + (0.5 + 0.5 * chance()) * growth.length);
       fibres.push([
         sx + Math.cos(a) * from,
         sy + Math.sin(a) * from,
@@ -229,7 +247,13 @@ function chamberMarks(
         sy + Math.sin(a + 0.25) * to,
       ]);
     }
-  marks.push({ kind: 'stitches', stitches: fibres, ink: 'mid', width: Math.max(0.8, size * 0.008), flat: true });
+  marks.push({
+    kind: 'stitches',
+    stitches: fibres,
+    ink: 'mid',
+    width: Math.max(0.7, size * (0.005 + 0.007 * growth.wall)),
+    flat: true,
+  });
   seats.forEach(([sx, sy], i) => {
     marks.push(
       patch(

@@ -235,5 +235,16 @@ export function largeSquareMarks(
   ];
 }
 
+/** Three toothed bracts spread out behind a large boll, seen from its tip. */
+export const bractsBehind = (name: string, { x, y, size, turn }: Required<Placing>): DisplayList =>
+  [0, 1, 2].map((i) =>
+    patch(
+      `${name}/bract${i}`,
+      place(toothedBract, { x, y, size: size * 1.06, turn: turn + (i * 2 * Math.PI) / 3, wide: 1.25 }),
+      'leafGreen',
+      { shadow: 2.6, seam: 0, grain: null, scissors: { miss: size * 0.01, snip: size * 0.6, bow: 0.01 } },
+    ),
+  );
+
 /** The bracts that stay under a boll, seen from the side, hanging. */
 export const bractShape = bract;

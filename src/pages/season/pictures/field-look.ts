@@ -34,12 +34,10 @@ export function fieldSceneOf(season: Season, station: StationId, words: Words, s
   const { field } = season;
   const texts = fieldWords(words.language);
   const { toDay } = stationSpan(season, station);
-  const stages = (['emerged', 'firstSquare', 'firstFlower', 'cutOut', 'firstOpenBoll', 'harvestAid'] as const).flatMap(
-    (name) => {
-      const day = field.events[name];
-      return day === null || day > toDay ? [] : [{ dd60: heatOn(field, day), text: texts.stages[name] }];
-    },
-  );
+  const stages = (['firstSquare', 'firstFlower', 'cutOut', 'firstOpenBoll', 'harvestAid'] as const).flatMap((name) => {
+    const day = field.events[name];
+    return day === null || day > toDay ? [] : [{ dd60: heatOn(field, day), text: texts.stages[name] }];
+  });
   const mostHeightInches = fieldDayOn(field, toDay).plantHeightInches;
   return {
     plant: plantOf(season),

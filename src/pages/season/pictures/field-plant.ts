@@ -78,3 +78,18 @@ export function flowerShown(plant: PlantSample, dayOfYear: number): FoundSite | 
     null
   );
 }
+
+/**
+ * The boll to follow through the station: of those that open before the field is picked, the one that flowered last before
+ * cut-out, so that all its growing is seen; else the last that is kept at all.
+ */
+export function bollShown(season: Season): FoundSite | null {
+  const { field } = season;
+  const { cutOut } = field.events;
+  const lastDay = field.days.at(-1)!.dayOfYear;
+  const kept = sitesOn(plantOf(season), lastDay).filter(({ site }) => site.openDay !== null);
+  const before = kept.filter(
+    ({ site }) => site.flowerDay! <= (cutOut ?? lastDay) && site.openDay! <= (field.harvestDays[0] ?? lastDay),
+  );
+  return best(before.length > 0 ? before : kept, ({ site, node }) => -site.flowerDay! - node / 1000) ?? null;
+}

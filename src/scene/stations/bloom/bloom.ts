@@ -28,7 +28,11 @@ export function layOutBloom(scene: FieldScene): (day: BloomDay) => SceneFrame {
   const field = layOutField(scene);
   const pad = padMark('flower', field.plot.pad);
   return (day) =>
-    field.at(day, { site: day.flower.site, pad: [pad, ...largeFlower(field.plot, day.flower, scene.kind)] });
+    field.at(day, {
+      site: day.flower.site,
+      hangs: false,
+      pad: [pad, ...largeFlower(field.plot, day.flower, scene.kind)],
+    });
 }
 
 function largeFlower(plot: Plot, flower: LargeFlower, kind: FieldScene['kind']): DisplayList {

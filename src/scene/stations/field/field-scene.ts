@@ -52,10 +52,18 @@ export interface SitePlace {
   readonly index: number;
 }
 
+/** What the pad shows, and the organ that it comes from. */
+export interface ShownLarge {
+  readonly site: SitePlace | null;
+  /** A boll hangs below its site; a bud stands on it. */
+  readonly hangs: boolean;
+  readonly pad: DisplayList;
+}
+
 export interface LaidField {
   readonly plot: Plot;
   /** The frame of a day. */
-  at(day: FieldDayLook, shown: { readonly site: SitePlace | null; readonly pad: DisplayList }): SceneFrame;
+  at(day: FieldDayLook, shown: ShownLarge): SceneFrame;
 }
 
 /** A crop this tall stands full height in the rows behind, inches. */
@@ -76,14 +84,14 @@ export function layOutField(scene: FieldScene): LaidField {
     backingMark(box),
     ...skyMarks(box, soilY),
     ...bareRowsMarks(box, soilY),
-    ...soilMarks(box, soilY),
+    ...soilMarks(box, soilY, plot.rootFloorY),
     group('heatTape', heatTapeMarks(scene.heat, plot.heatTape, textPx)),
   ];
   const heightTape = group('heightTape', heightTapeMarks(plot.heightTape, soilY, pxPerInch, scene.heightTicks, textPx));
   const caption = writtenLines(plot.caption.lines, plot.caption.x, plot.caption.y, textPx, 'lint', { italic: true });
   return {
     plot,
-    at(day, { site, pad }) {
+    at(day, { site, hangs, pad }) {
       const nodes = nodesAt(day.dayOfYear, day.heightInches, widthShare);
       return {
         width: plot.width,
@@ -115,7 +123,7 @@ export function layOutField(scene: FieldScene): LaidField {
             leafShare: day.leafShare,
             foot,
           }),
-          ...leaderMarks(nodes, site, plot, pxPerInch),
+          ...leaderMarks(nodes, site, plot, pxPerInch, hangs),
           ...pad,
           ...caption,
           heatLaidMarks(scene.heat, plot.heatTape, day.heat, textPx),
@@ -136,12 +144,18 @@ function reachOf(nodes: readonly LaidNode[], foot: Point, pxPerInch: number): nu
 }
 
 /** A chalk line from the organ that is shown large to the pad that shows it. */
-function leaderMarks(nodes: readonly LaidNode[], place: SitePlace | null, plot: Plot, pxPerInch: number): Mark[] {
+function leaderMarks(
+  nodes: readonly LaidNode[],
+  place: SitePlace | null,
+  plot: Plot,
+  pxPerInch: number,
+  hangs: boolean,
+): Mark[] {
   if (!place) return [];
   const branch = nodes.find(({ node }) => node.number === place.node);
   const laid = branch?.sites.find(({ site }) => site === branch.node.sites[place.index]);
   if (!laid) return [];
-  const [x, y] = laid.at;
+  const [x, y] = [laid.at[0], laid.at[1] + (hangs ? pxPerInch * 1.1 : 0)];
   const radius = Math.max(10, pxPerInch * 2.3);
   const { pad } = plot;
   const to: Point = [pad.x, Math.min(pad.y + pad.height - 14, Math.max(pad.y + 14, y))];
@@ -162,7 +176,7 @@ function waterPieces(plot: Plot, weather: FieldWeather, drop: FieldScene['drop']
   const left = heightTape.x + heightTape.width + 10;
   const size = Math.max(6, textPx * 0.5);
   const rain = rainPath(left, pad.x - 10, box.y + (soilY - box.y) * 0.14, soilY - 6);
-  const furrowY = soilY - size * 1.1;
+  const furrowY = soilY + size * 0.7;
   return [
     ...dropPieces('rain', dropsOf(weather.rainInches, drop.inches), size, drop.kg, rain),
     ...dropPieces('irrigation', dropsOf(weather.irrigationInches, drop.inches), size, drop.kg, () => [

@@ -26,15 +26,19 @@ export const skyMarks = (box: Box, soilY: number): Mark[] =>
     },
   );
 
-/** The bare soil, from its surface down to the edge of the picture. */
-export function soilMarks(box: Box, soilY: number): Mark[] {
-  const depth = box.y + box.height - soilY;
+/** The bare soil: what the roots reach, and below it one dark piece for the words and the tape. */
+export function soilMarks(box: Box, soilY: number, rootFloorY: number): Mark[] {
   return [
     ...piecedGround(
       'soil',
-      { x: box.x, y: soilY, width: box.width, height: depth },
-      { inks: ['walnut', 'iron', 'walnut'], strips: depth > 120 ? 4 : 3 },
+      { x: box.x, y: soilY, width: box.width, height: rootFloorY - soilY },
+      { inks: ['walnutWarm', 'walnut'], strips: 2 },
     ),
+    patch('soil/deep', rectangle(box.x - 1, rootFloorY, box.width + 2, box.y + box.height - rootFloorY), 'walnut', {
+      shadow: 0,
+      seam: 0,
+      scissors: { miss: 0.8, snip: 160, bow: 0.0006 },
+    }),
     {
       kind: 'stitches',
       stitches: runningStitches(
@@ -68,20 +72,21 @@ export function soilWaterMarks(box: Box, soilY: number, floorY: number, fraction
         grain: null,
         scissors: { miss: 0.8, snip: 120, bow: 0.001 },
       }),
-      {
-        kind: 'stitches',
-        stitches: partStitches(
-          'water',
-          [
-            [box.x + 8, top + 5],
-            [box.x + box.width - 8, top + 5],
-          ],
-          'soil/wave',
-          1,
-        ),
-        ink: 'faded',
-        width: 1.6,
-      },
     );
+  if (floorY - top > 9)
+    marks.push({
+      kind: 'stitches',
+      stitches: partStitches(
+        'water',
+        [
+          [box.x + 8, top + 5],
+          [box.x + box.width - 8, top + 5],
+        ],
+        'soil/wave',
+        1,
+      ),
+      ink: 'faded',
+      width: 1.6,
+    });
   return group('soilWater', marks, Math.round(held * 100));
 }

@@ -3,7 +3,7 @@ import { type Box, rectangle } from '../../cloth/point.ts';
 import { notchMarks } from '../../cloth/ruler.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
 import { group, type Mark, type Stitch } from '../../display-list.ts';
-import { LINE, linesFor, wordsWidth, writtenLines } from './written.ts';
+import { LINE, wordsWidth, writtenLines } from './written.ts';
 
 /** A tailor's tape on which the heat of the season is laid out, day by day. */
 export interface HeatTape {
@@ -37,21 +37,24 @@ export function heatTapeMarks(tape: HeatTape, box: Box, textPx: number): Mark[] 
     }),
     { kind: 'stitches', stitches: ticks, ink: 'walnut', width: 1.3, flat: true },
   ];
+  const wordsPx = Math.min(17, Math.max(box.width < 460 ? 13 : 14, textPx * 0.85));
+  const baseline = box.y + box.height * LAID + wordsPx * LINE * 0.84;
+  const places = tape.stages.map(({ dd60 }) => xOf(tape, box, dd60));
   let free = box.x + 4;
-  for (const [i, { dd60, text }] of tape.stages.entries()) {
-    const x = xOf(tape, box, dd60);
+  for (const [i, { text }] of tape.stages.entries()) {
+    const x = places[i]!;
     marks.push(...notchMarks(`heat/stage${i}`, [x, box.y + box.height * LAID + 8], 'down', 'madder'));
-    // A name ends at its notch; where the one before leaves no room for it, the notch stands alone.
-    const lines = linesFor(text, x - free - 10, textPx);
-    const widest = Math.max(...lines.map((line) => wordsWidth(line, textPx)));
-    if (lines.length > 1 || x - widest - 10 < free) continue;
-    marks.push(
-      ...writtenLines(lines, x - 9, box.y + box.height * LAID + textPx * LINE * 0.82, textPx, 'ink', {
-        anchor: 'end',
-        italic: true,
-      }),
-    );
-    free = x + 6;
+    const width = wordsWidth(text, wordsPx);
+    const next = (places[i + 1] ?? box.x + box.width - 2) - 7;
+    // A name ends at its notch, or begins there; where neither has room, the notch stands alone.
+    const before = x - 9 - width >= free;
+    if (!before && x + 9 + width > next) {
+      free = x + 7;
+      continue;
+    }
+    const look = { anchor: before ? 'end' : 'start', italic: true } as const;
+    marks.push(...writtenLines([text], before ? x - 9 : x + 9, baseline, wordsPx, 'ink', look));
+    free = before ? x + 7 : x + 9 + width + 7;
   }
   return marks;
 }

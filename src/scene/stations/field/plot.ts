@@ -38,7 +38,7 @@ interface Fractions {
   readonly sun: readonly [number, number];
 }
 const wideFractions: Fractions = { foot: 0.335, padX: 0.575, padY: 0.04, padFoot: 0.965, sun: [0.508, 0.16] };
-const tallFractions: Fractions = { foot: 0.335, padX: 0.57, padY: 0.21, padFoot: 0.8, sun: [0.79, 0.1] };
+const tallFractions: Fractions = { foot: 0.335, padX: 0.57, padY: 0.19, padFoot: 0.93, sun: [0.79, 0.095] };
 
 /** Lays out a picture of a plant: one plan for a wide box, one for a tall box. */
 export function fieldPlot(size: { readonly width: number; readonly height: number }, caption: string): Plot {
@@ -63,6 +63,7 @@ export function fieldPlot(size: { readonly width: number; readonly height: numbe
   const tapeWidth = textPx * 4.3;
   const padX = box.x + box.width * fractions.padX;
   const padY = box.y + box.height * fractions.padY;
+  const sunPx = Math.min(box.width, box.height) * (wide ? 0.1 : 0.085);
   const foot: Point = [box.x + box.width * fractions.foot, soilY + 4];
   const heightTape: Box = { x: box.x + textPx * 0.6, y: box.y - 1, width: tapeWidth, height: soilY - box.y + 9 };
   return {
@@ -85,8 +86,8 @@ export function fieldPlot(size: { readonly width: number; readonly height: numbe
       height: (soilY - box.y) * fractions.padFoot - (padY - box.y),
     },
     sun: {
-      at: [box.x + box.width * fractions.sun[0], box.y + box.height * fractions.sun[1]],
-      mostPx: Math.min(box.width, box.height) * (wide ? 0.105 : 0.095),
+      at: [wide ? padX - sunPx - 2 : box.x + box.width * fractions.sun[0], box.y + box.height * fractions.sun[1]],
+      mostPx: sunPx,
     },
     clouds: {
       from: heightTape.x + tapeWidth + 4,

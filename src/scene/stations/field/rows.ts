@@ -118,7 +118,7 @@ function cropRow(row: Row, box: Box, look: RowsLook): Mark[] {
       look.leafShare > 0.4 ? row.cloth : 'walnutWarm',
       { shadow: 1.2, seam: 0, grain: null, scissors: { miss: 0.5, snip: 60, bow: 0.02 } },
     ),
-    ...sewn('open', look.openBolls, 'lint', 1.3),
+    ...sewn('open', look.openBolls, 'lint', 1.05),
     ...sewn('white', look.whiteFlowers, look.kind === 'pima' ? 'weld' : 'lint'),
     ...sewn('pink', look.pinkFlowers, look.kind === 'pima' ? 'madder' : 'blush'),
   ];

@@ -1,0 +1,21 @@
+import type { boll as english } from '../../en/pictures/boll.ts';
+
+export const boll: typeof english = {
+  green: '{days} de edad',
+  openToday: 'Se abrió hoy',
+  open: 'Abierta hace {days}',
+  place: 'nudo {node}: {locks} gajos, {seeds} semillas',
+  placeCut: 'nudo {node}, cortada: {locks} gajos, {seeds} semillas',
+  placeShort: '{locks} gajos, {seeds} semillas',
+  length: 'fibras hasta hoy: {length}',
+  wall: 'fibra cortada, {share} llena',
+  lengthNote:
+    'En el dibujo las fibras crecen parejo hasta su largo completo a los {days} del reloj de la bellota; solo ese final está publicado.',
+  none: 'La planta dibujada no conserva ninguna bellota esta temporada.',
+  rows: {
+    boll: 'Bellota en grande',
+    fibreLength: 'Sus fibras',
+    fibreWall: 'Su pared, de una llena',
+    open: 'Bellotas abiertas, todo el campo',
+  },
+};
