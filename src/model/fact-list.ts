@@ -28,6 +28,7 @@ import * as ginFacts from './gin/facts.ts';
 import * as ginMachineFacts from './gin/machine-facts.ts';
 import * as ginPressFacts from './gin/press-facts.ts';
 import * as harvestFacts from './harvest/facts.ts';
+import * as harvestMachineFacts from './harvest/machine-facts.ts';
 import * as inputFacts from './input-facts.ts';
 import * as lengthClassCardFacts from './length/class-card-facts.ts';
 import * as lengthFacts from './length/facts.ts';
@@ -74,6 +75,7 @@ const files: Readonly<Record<string, object>> = {
   'gin/machine-facts': ginMachineFacts,
   'gin/press-facts': ginPressFacts,
   'harvest/facts': harvestFacts,
+  'harvest/machine-facts': harvestMachineFacts,
   'input-facts': inputFacts,
   'length/class-card-facts': lengthClassCardFacts,
   'length/facts': lengthFacts,

@@ -1,5 +1,6 @@
 import type { InkName } from '../../style/inks.ts';
 import type { DisplayList, Mark, Point, Stitch } from '../display-list.ts';
+import { openBollMarks } from './boll.ts';
 import { chanceOf, spread } from './chance.ts';
 import { cutEdge } from './cut-edge.ts';
 import { partCloth, type Shown } from './part-cloth.ts';
@@ -40,8 +41,8 @@ export function cutPiece(part: Shown, cut: number, form: LintForm, x: number, y:
   return pieceMarks(part, name, { x, y, size, turn }, form);
 }
 
-/** What the lint has become: loose, spun, woven or knitted. */
-export type LintForm = 'tuft' | 'yarn' | 'cloth';
+/** What the lint is: still in its boll, loose, spun, woven or knitted. */
+export type LintForm = 'boll' | 'tuft' | 'yarn' | 'cloth';
 
 /**
  * One counted piece, drawn around the origin of its placing. Its shape alone says what it is, down to 7 px from middle to edge.
@@ -239,7 +240,11 @@ const drop: Draw = (name, placing) => {
   ];
 };
 
-const lintForms: Readonly<Record<LintForm, Draw>> = { tuft, yarn: hank, cloth: snip };
+/** Five locks in their burs, as the boll stands open on the plant. */
+const boll: Draw = (name, { x, y, size, turn = 0 }) =>
+  openBollMarks(name, { x, y, size: size * 0.92, turn, wide: 1 }, 5);
+
+const lintForms: Readonly<Record<LintForm, Draw>> = { boll, tuft, yarn: hank, cloth: snip };
 
 const painters: Readonly<Record<Exclude<Shown, 'lint'>, Draw>> = {
   seed,

@@ -2,24 +2,31 @@ import { trashParts } from '../../../model/lot.ts';
 import type { Shown } from '../../cloth/part-cloth.ts';
 import { type FlowLegend, type Masses, type MassFlow, shownKg } from './flow-input.ts';
 
-/** About this many tufts and seeds can be told apart on a band, and this many bits of one kind of trash. */
-const MOST_TUFTS = 64;
-const MOST_BITS = 22;
+/** How many pieces a scene has room for: tufts and seeds on one band, and bits of one kind of trash. */
+export interface PieceRoom {
+  readonly mostTufts: number;
+  readonly mostBits: number;
+}
+/** About this many can be told apart on a band. */
+const ordinaryRoom: PieceRoom = { mostTufts: 64, mostBits: 22 };
 /** Quilting rows on the widest band. */
 const MOST_ROWS = 14;
 
 /** What pieces stand for in a scene: the smallest of 1, 2, 5, 10, 20, 50... units that keeps them countable. */
-export function legendOf(flow: Pick<MassFlow, 'inflow' | 'outflow' | 'unitKg'>): FlowLegend {
+export function legendOf(
+  flow: Pick<MassFlow, 'inflow' | 'outflow' | 'unitKg'>,
+  { mostTufts, mostBits }: PieceRoom = ordinaryRoom,
+): FlowLegend {
   const all = [...flow.inflow, ...flow.outflow];
   const most = (value: (masses: Masses) => number) => Math.max(0, ...all.map(value));
   const tufts = most((masses) => masses.dryKg.lint + masses.dryKg.seed + masses.waterKg);
   const bits = most((masses) =>
     Math.max(...[...trashParts, 'size' as const, 'finish' as const].map((part) => masses.dryKg[part])),
   );
-  const tuftKg = roundMass(tufts / MOST_TUFTS, flow.unitKg);
+  const tuftKg = roundMass(tufts / mostTufts, flow.unitKg);
   return {
     tuftKg,
-    bitKg: Math.min(tuftKg, roundMass(bits / MOST_BITS, flow.unitKg)),
+    bitKg: Math.min(tuftKg, roundMass(bits / mostBits, flow.unitKg)),
     rowKg: roundMass(tufts / MOST_ROWS, flow.unitKg),
   };
 }

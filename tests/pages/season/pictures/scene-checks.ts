@@ -1,0 +1,163 @@
+import type { Language } from '../../../../src/language/language.ts';
+import { en, type Messages } from '../../../../src/language/messages/en.ts';
+import { es } from '../../../../src/language/messages/es.ts';
+import { makeWords, type Words } from '../../../../src/language/words.ts';
+import { runSeason } from '../../../../src/model/chain.ts';
+import { farms } from '../../../../src/model/farms.ts';
+import type { Scenario } from '../../../../src/model/scenario.ts';
+import type { Season } from '../../../../src/model/season.ts';
+import type { StationId } from '../../../../src/model/station.ts';
+import { ledgerOf } from '../../../../src/pages/season/ledger-panel.tsx';
+import type { Shown } from '../../../../src/scene/cloth/part-cloth.ts';
+import { textWidth } from '../../../../src/scene/cloth/slot-words.ts';
+import { flatMarks, type TextMark } from '../../../../src/scene/display-list.ts';
+import { frameAtRest, type SceneFrame } from '../../../../src/scene/scene-frame.ts';
+import { shownKg, shownParts } from '../../../../src/scene/stations/flow/flow-input.ts';
+import { inkOnPad, textInks } from '../../../../src/style/inks.ts';
+
+/** Desk, projector, phone, tall screen. */
+export const checkedSizes = [
+  { width: 808, height: 430 },
+  { width: 600, height: 420 },
+  { width: 358, height: 376 },
+  { width: 1010, height: 1050 },
+] as const;
+
+const messagesOf: Readonly<Record<Language, Messages>> = { en, es };
+export const spokenWords = (language: Language, unitSystem: Words['unitSystem'] = 'us'): Words =>
+  makeWords(language, unitSystem, messagesOf[language]);
+
+/** Every farm's season, and a farm's with other decisions at one station. */
+export const farmSeasons: readonly Season[] = farms.map((farm) => runSeason(farm, 1, null));
+export function decided<Station extends StationId>(
+  farm: Scenario,
+  station: Station,
+  changes: Partial<Scenario['decisions'][Station]>,
+): Season {
+  const decisions = { ...farm.decisions, [station]: { ...farm.decisions[station], ...changes } };
+  return runSeason({ ...farm, decisions }, 1, null);
+}
+
+const textsOf = (frame: SceneFrame): TextMark[] =>
+  [...flatMarks(frameAtRest(frame))].filter((mark): mark is TextMark => mark.kind === 'text');
+
+interface Span {
+  readonly text: string;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+function spanOf({ text, size, x, y, anchor, italic }: TextMark): Span {
+  const width = textWidth(text, size, italic);
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
+  return { text, left, right: left + width, top: y - size * 0.74, bottom: y + size * 0.2 };
+}
+
+/** Words that leave the picture, lie on one another, or are in an ink that carries no words, one line each. */
+export function wordFaults(frame: SceneFrame): string[] {
+  const texts = textsOf(frame);
+  const spans = texts.map(spanOf);
+  const slack = 1;
+  const faults = spans
+    .filter(
+      ({ left, right, top, bottom }) =>
+        left < -slack || top < -slack || right > frame.width + slack || bottom > frame.height + slack,
+    )
+    .map(({ text }) => `"${text}" leaves the picture`);
+  const inks = new Set<string>([...textInks, ...Object.values(inkOnPad)]);
+  faults.push(...texts.filter(({ ink }) => !inks.has(ink)).map(({ text, ink }) => `"${text}" in ${ink}`));
+  spans.forEach((one, i) => {
+    for (const other of spans.slice(i + 1))
+      if (
+        one.left < other.right - slack &&
+        other.left < one.right - slack &&
+        one.top < other.bottom - slack &&
+        other.top < one.bottom - slack
+      )
+        faults.push(`"${one.text}" lies on "${other.text}"`);
+  });
+  return faults;
+}
+
+/** Words smaller than can be read: 13 px on a phone, 14 elsewhere, less what rounding takes. */
+export function smallWords(frame: SceneFrame): string[] {
+  const least = (frame.width < 480 ? 13 : 14) - 0.75;
+  return textsOf(frame)
+    .filter(({ size }) => size < least)
+    .map(({ text, size }) => `"${text}" is ${size.toFixed(1)} px`);
+}
+
+/** Marks that reach far over the edge or hold no numbers, one line each. */
+export function markFaults(frame: SceneFrame): string[] {
+  const over = 14;
+  const faults: string[] = [];
+  for (const mark of flatMarks(frameAtRest(frame))) {
+    if (mark.kind === 'text') continue;
+    const points =
+      mark.kind === 'patch' ? mark.points : mark.stitches.flatMap(([a, b, c, d]) => [[a, b] as const, [c, d] as const]);
+    const bad = points.find(
+      ([x, y]) => !(x >= -over && y >= -over && x <= frame.width + over && y <= frame.height + over),
+    );
+    if (bad) faults.push(`${mark.kind} in ${mark.ink} at ${bad[0].toFixed(0)}, ${bad[1].toFixed(0)}`);
+  }
+  return faults;
+}
+
+/** Parts that do not say what they show, or whose marks leave their circle, one line each. */
+export function partFaults(frame: SceneFrame): string[] {
+  return frame.parts.flatMap((part) => {
+    const faults = part.shows.trim() === '' || /\{\w+\}/.test(part.shows) ? [`${part.name} shows nothing`] : [];
+    for (const mark of flatMarks(part.marks)) {
+      if (mark.kind !== 'patch') continue;
+      const far = mark.points.some(([x, y]) => Math.hypot(x - part.middle[0], y - part.middle[1]) > part.radius + 1);
+      if (far) faults.push(`${part.name} reaches out of its circle`);
+    }
+    return faults;
+  });
+}
+
+/** Accounts and parts whose pieces do not stand for what the ledger holds, within half a piece, one line each. */
+export function countFaults(frame: SceneFrame, season: Season, station: StationId): string[] {
+  const ledger = ledgerOf(season, station, 'bale')!;
+  const masses = new Map<string, number>();
+  const add = (key: string, kg: number) => masses.set(key, (masses.get(key) ?? 0) + kg);
+  for (const side of ['in', 'out'] as const)
+    for (const entry of ledger[side])
+      for (const part of shownParts) add(`${side}/${entry.account} ${part}`, shownKg(entry, part));
+  const counts = new Map<string, number>();
+  const pieceKg = new Map<Shown, number>();
+  for (const { band, part, standsForKg } of frame.moving) {
+    counts.set(`${band} ${part}`, (counts.get(`${band} ${part}`) ?? 0) + 1);
+    pieceKg.set(part, standsForKg);
+  }
+  const largest = Math.max(0, ...pieceKg.values());
+  return [...masses].flatMap(([key, kg]) => {
+    const part = key.split(' ')[1] as Shown;
+    const each = pieceKg.get(part) ?? largest;
+    const off = (counts.get(key) ?? 0) - kg / each;
+    return Math.abs(off) <= 0.5 + 1e-6 ? [] : [`${key}: ${counts.get(key) ?? 0} pieces for ${(kg / each).toFixed(2)}`];
+  });
+}
+
+/** Every text in a frame, joined. */
+export const allText = (frame: SceneFrame): string =>
+  textsOf(frame)
+    .map(({ text }) => text)
+    .join(' ');
+
+/** Keys whose texts are no words: what a thing is, not what it is called. */
+const notWords = ['account', 'method', 'kind', 'id', 'cover', 'verdict', 'machine'];
+
+/** The same words twice over: as long as a translation could ever be. */
+export function twice<Value>(value: Value): Value {
+  if (typeof value === 'string') return (/\p{L}{3}/u.test(value) ? `${value} ${value}` : value) as Value;
+  if (typeof value === 'function')
+    return ((...args: unknown[]) => twice((value as (...given: unknown[]) => unknown)(...args))) as Value;
+  if (Array.isArray(value)) return value.map(twice) as Value;
+  if (value && typeof value === 'object')
+    return Object.fromEntries(
+      Object.entries(value).map(([key, inner]) => [key, notWords.includes(key) ? inner : twice(inner)]),
+    ) as Value;
+  return value;
+}
