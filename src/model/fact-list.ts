@@ -27,6 +27,7 @@ import * as fieldWaterFacts from './field/water-facts.ts';
 import * as ginFacts from './gin/facts.ts';
 import * as ginMachineFacts from './gin/machine-facts.ts';
 import * as ginPressFacts from './gin/press-facts.ts';
+import * as ginSpeedFacts from './gin/speed-facts.ts';
 import * as harvestFacts from './harvest/facts.ts';
 import * as harvestMachineFacts from './harvest/machine-facts.ts';
 import * as inputFacts from './input-facts.ts';
@@ -74,6 +75,7 @@ const files: Readonly<Record<string, object>> = {
   'gin/facts': ginFacts,
   'gin/machine-facts': ginMachineFacts,
   'gin/press-facts': ginPressFacts,
+  'gin/speed-facts': ginSpeedFacts,
   'harvest/facts': harvestFacts,
   'harvest/machine-facts': harvestMachineFacts,
   'input-facts': inputFacts,

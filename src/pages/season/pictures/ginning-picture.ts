@@ -1,13 +1,138 @@
-import { flowPicture } from './flow-picture.ts';
-import type { StationPicture } from './picture.ts';
+import { fill } from '../../../language/fill.ts';
+import type { Words } from '../../../language/words.ts';
+import { handGinDays } from '../../../model/gin/hand-gin.ts';
+import { handGinFacts, turningFacts } from '../../../model/gin/speed-facts.ts';
+import type { Season } from '../../../model/season.ts';
+import { KG_PER_POUND, kilogramsFromPounds } from '../../../model/units.ts';
+import type { Masses } from '../../../scene/stations/flow/flow-input.ts';
+import type { CleanerInput, GinningInput, NamedMass } from '../../../scene/stations/ginning/ginning-input.ts';
+import { ginningScene } from '../../../scene/stations/ginning/ginning-scene.ts';
+import { ginningWords } from './ginning-words.ts';
+import { baleMasses, ledgerAmounts } from './ledger-amounts.ts';
+import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
 import { seeText } from './see-text.ts';
 
-/** What comes in, and where it goes. */
+type Turning = keyof typeof turningFacts;
+/** How many times slower than true the wheels are drawn; all of a stand alike, so that they compare. */
+const slowedBy = { saw: 100, roller: 30 } as const;
+
+/** Which wheels turn at a season's gin. */
+function turningIn({ scenario, ginning }: Season): Turning[] {
+  const { stand, lintCleaner } = scenario.decisions.ginning;
+  const cleaners = ginning?.lintCleaners.inLine ?? 0;
+  return [
+    ...(stand === 'saw' ? (['saws', 'brush'] as const) : (['roller', 'rotaryKnife'] as const)),
+    ...(cleaners > 0 && lintCleaner !== 'air' ? (['lintCleaner'] as const) : []),
+  ];
+}
+
+const rateText = (season: Season, wheel: Turning, words: Words): string =>
+  fill(ginningWords(words.language).turning, {
+    turns: words.formats.count(turningFacts[wheel].value),
+    slowed: words.formats.count(slowedBy[season.scenario.decisions.ginning.stand]),
+  });
+
+/** The hand-cranked gin's day, and its days for the lint that leaves the stand for one bale. */
+function handGin(lint: Masses, { formats }: Words) {
+  const perDay = formats.mass(kilogramsFromPounds(handGinFacts.lintLbPerDay.value), 0).text;
+  return { perDay, days: formats.days(handGinDays(lint.dryKg.lint)).text };
+}
+
+function inputOf(season: Season, words: Words, size: PictureSize): GinningInput | null {
+  const { ginning, scenario } = season;
+  const own = ginningWords(words.language);
+  const look = ledgerAmounts(season, 'ginning', words);
+  const named = (side: 'in' | 'out', account: string, name: string): NamedMass | null => {
+    const found = look(side, account);
+    return found && { ...found, name };
+  };
+  const seedCotton = named('in', 'lot', own.in);
+  const seed = named('out', 'seedHouse', own.seed);
+  const trash = named('out', 'ginTrash', own.trash);
+  const lint = named('out', 'lot', own.lint);
+  const stand = ginning?.machines.find(({ machine }) => machine.endsWith('Stand'));
+  if (!ginning || !stand || !seedCotton || !seed || !trash || !lint) return null;
+  const lintAtStand = baleMasses(season, stand.out);
+  const cleaners = ginning.machines.flatMap(({ machine, removed }): CleanerInput[] => {
+    const waste = removed.find(({ account }) => account === 'lintCleanerWaste');
+    return waste ? [{ id: machine, thrownOut: baleMasses(season, waste.masses) }] : [];
+  });
+  const unitKg = words.unitSystem === 'us' ? KG_PER_POUND : 1;
+  const decisions = scenario.decisions.ginning;
+  const shows = (wheel: Turning) => fill(own.shows, { part: own.parts[wheel], rate: rateText(season, wheel, words) });
+  const wheels = Object.keys(turningFacts) as Turning[];
+  return {
+    stand: decisions.stand,
+    lintCleaner: decisions.lintCleaner,
+    cleaners,
+    seedCotton,
+    water: named('in', 'moistureAdded', own.water),
+    seed,
+    trash,
+    motes: named('out', 'lintCleanerWaste', own.motes),
+    lint,
+    lintAtStand,
+    unitKg,
+    size,
+    turning: {
+      ...(Object.fromEntries(wheels.map((wheel) => [wheel, turningFacts[wheel].value])) as Record<Turning, number>),
+      slowedBy: slowedBy[decisions.stand],
+    },
+    labels: {
+      ...own,
+      cleaners:
+        cleaners.length === 0
+          ? own.noCleaners
+          : fill(own.cleaners[decisions.lintCleaner], { count: words.formats.count(cleaners.length) }),
+      front: decisions.stand === 'saw' ? own.frontSaw : own.frontRoller,
+      handGin: fill(own.handGin, handGin(lintAtStand, words)),
+      handGinShort: fill(own.handGinShort, handGin(lintAtStand, words)),
+      shows: Object.fromEntries(wheels.map((wheel) => [wheel, shows(wheel)])) as Record<Turning, string>,
+      caption: ({ tuftKg, bitKg }) =>
+        fill(own.caption, {
+          tuft: words.formats.mass(tuftKg, 0).text,
+          bit: words.formats.mass(bitKg, bitKg > unitKg * 0.99 ? 0 : 1).text,
+          rate: shows(turningIn(season)[0]!),
+        }),
+    },
+  };
+}
+
+function rowsOf(season: Season, words: Words, progress: number): TwinRow[] {
+  const own = ginningWords(words.language);
+  const input = inputOf(season, words, { width: 1, height: 1 });
+  if (!input) return [];
+  const mass = (key: string, held: NamedMass | null, share: number): TwinRow[] =>
+    held ? [{ key, label: held.name, text: held.amount(share) }] : [];
+  return [
+    ...mass('in', input.seedCotton, 1),
+    ...mass('water', input.water, 1),
+    ...mass('lint', input.lint, progress),
+    ...mass('seed', input.seed, progress),
+    ...mass('motes', input.motes, progress),
+    ...mass('trash', input.trash, progress),
+    { key: 'handGin', label: own.handGinLabel, text: handGin(input.lintAtStand, words).days },
+    ...turningIn(season).map((wheel) => ({
+      key: wheel,
+      label: own.parts[wheel],
+      text: rateText(season, wheel, words),
+    })),
+  ];
+}
+
+/** The gin stand at work: lint over the saws or the roller, seed down, motes out. */
 export const ginningPicture: StationPicture = {
   layOut(season, words, size) {
-    const frame = flowPicture(season, 'ginning', words, size);
-    return () => frame;
+    const input = inputOf(season, words, size);
+    if (!input) return () => null;
+    const frameAt = ginningScene(input);
+    return ({ progress }) => frameAt(progress);
   },
-  see: (season, words, { dayOfYear }) => seeText(season, 'ginning', dayOfYear, words),
-  rows: () => [],
+  see(season, words, { dayOfYear }) {
+    const input = inputOf(season, words, { width: 1, height: 1 });
+    if (!input) return [];
+    const own = ginningWords(words.language);
+    return [...seeText(season, 'ginning', dayOfYear, words), fill(own.handGinSee, handGin(input.lintAtStand, words))];
+  },
+  rows: (season, words, { progress }) => rowsOf(season, words, progress),
 };

@@ -1,0 +1,41 @@
+import type { ginning as english } from '../../en/pictures/ginning.ts';
+
+export const ginning: typeof english = {
+  in: 'Algodón en hueso',
+  water: 'Agua devuelta',
+  seed: 'Almacén de semilla',
+  trash: 'Basura',
+  motes: 'Borra',
+  lint: 'Fibra a la prensa',
+  lintShort: 'Fibra',
+  saw: 'Sierra',
+  ribs: 'Costillas',
+  brush: 'Cepillo',
+  seedRoll: 'Rollo de semilla',
+  roller: 'Rodillo',
+  fixedKnife: 'Cuchilla fija',
+  rotaryKnife: 'Cuchilla giratoria',
+  cleaners: {
+    saw: 'Limpiadores de fibra con sierras:\u00a0{count}',
+    roller: 'Limpiadores de fibra con púas:\u00a0{count}',
+    air: 'Limpiador de fibra por aire:\u00a0{count}',
+  },
+  noCleaners: 'Sin limpiador de fibra',
+  frontSaw: 'De frente: los dientes pasan entre las costillas, la semilla no',
+  frontRoller: 'De cerca: la fibra pasa bajo la cuchilla, la semilla no',
+  handGin: 'A manivela, 1793: {perDay} de fibra al día. Esta paca: {days}.',
+  handGinShort: 'A manivela: {days} por paca',
+  handGinLabel: 'La misma fibra en una desmotadora de manivela',
+  handGinSee:
+    'Una desmotadora de manivela limpiaba en 1793 {perDay} de fibra al día. Era la tarea impuesta a un solo hombre, muy probablemente esclavizado. La fibra de esta paca llevaría {days}.',
+  turning: '{turns} vueltas por minuto, aquí {slowed} veces más lento',
+  parts: {
+    saws: 'Sierras',
+    brush: 'Cepillo',
+    roller: 'Rodillo',
+    rotaryKnife: 'Cuchilla giratoria',
+    lintCleaner: 'Limpiador de fibra',
+  },
+  shows: '{part}: {rate}',
+  caption: 'Copo o semilla: {tuft}; pedacito: {bit}. {rate}.',
+};
