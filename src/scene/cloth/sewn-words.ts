@@ -18,8 +18,8 @@ const widths = new Map(widthsOfLetters.flatMap(([letters, width]) => [...letters
 const LINE_HEIGHT = 1.18;
 /** A line's part above its baseline, as a share of its size. */
 const ASCENT = 0.86;
-/** Nothing is lettered smaller than this while it can be helped, px. */
-const LEAST_PX = 13;
+/** Nothing is lettered smaller than this while it can be helped, px: on a phone a little less, where all words are small. */
+const leastPx = (wanted: number): number => (wanted >= 14 ? 14 : Math.min(13, wanted));
 /** Words that are far too long shrink down to this share of what was wanted, and no further. */
 const LEAST_SHARE = 0.45;
 
@@ -77,14 +77,14 @@ function fitted(paragraphs: readonly (readonly [text: string, style: WordStyle])
   let below = 1;
   const at = (): Lines[] =>
     paragraphs.map(([text, style]) => {
-      const size = Math.max(Math.min(style.size, LEAST_PX), style.size * share) * below;
+      const size = Math.max(leastPx(style.size), style.size * share) * below;
       return { lines: linesOf(text, size, width), style: { ...style, size } };
     });
   let all = at();
   const over = () =>
     Math.max(...all.map(widthOf)) > width || all.reduce((sum, each) => sum + heightOf(each), 0) > height;
   while (over() && below > LEAST_SHARE) {
-    if (all.some(({ style }) => style.size > LEAST_PX)) share *= 0.96;
+    if (share > LEAST_SHARE && all.some(({ style }, i) => style.size > leastPx(paragraphs[i]![1].size))) share *= 0.96;
     else below *= 0.96;
     all = at();
   }

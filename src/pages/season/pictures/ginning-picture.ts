@@ -38,7 +38,8 @@ function handGin(lint: Masses, { formats }: Words) {
   return { perDay, days: formats.days(handGinDays(lint.dryKg.lint)).text };
 }
 
-function inputOf(season: Season, words: Words, size: PictureSize): GinningInput | null {
+/** The scene of a season: null where it never came to the gin. */
+export function ginningInput(season: Season, words: Words, size: PictureSize): GinningInput | null {
   const { ginning, scenario } = season;
   const own = ginningWords(words.language);
   const look = ledgerAmounts(season, 'ginning', words);
@@ -60,6 +61,10 @@ function inputOf(season: Season, words: Words, size: PictureSize): GinningInput 
   const unitKg = words.unitSystem === 'us' ? KG_PER_POUND : 1;
   const decisions = scenario.decisions.ginning;
   const shows = (wheel: Turning) => fill(own.shows, { part: own.parts[wheel], rate: rateText(season, wheel, words) });
+  const piecesText = ({ tuftKg, bitKg }: { tuftKg: number; bitKg: number }) => ({
+    tuft: words.formats.mass(tuftKg, 0).text,
+    bit: words.formats.mass(bitKg, bitKg > unitKg * 0.99 ? 0 : 1).text,
+  });
   const wheels = Object.keys(turningFacts) as Turning[];
   return {
     stand: decisions.stand,
@@ -88,11 +93,11 @@ function inputOf(season: Season, words: Words, size: PictureSize): GinningInput 
       handGin: fill(own.handGin, handGin(lintAtStand, words)),
       handGinShort: fill(own.handGinShort, handGin(lintAtStand, words)),
       shows: Object.fromEntries(wheels.map((wheel) => [wheel, shows(wheel)])) as Record<Turning, string>,
-      caption: ({ tuftKg, bitKg }) =>
-        fill(own.caption, {
-          tuft: words.formats.mass(tuftKg, 0).text,
-          bit: words.formats.mass(bitKg, bitKg > unitKg * 0.99 ? 0 : 1).text,
-          rate: shows(turningIn(season)[0]!),
+      caption: (pieces) => fill(own.caption, { ...piecesText(pieces), rate: shows(turningIn(season)[0]!) }),
+      captionShort: (pieces) =>
+        fill(own.captionShort, {
+          ...piecesText(pieces),
+          slowed: words.formats.count(slowedBy[decisions.stand]),
         }),
     },
   };
@@ -100,7 +105,7 @@ function inputOf(season: Season, words: Words, size: PictureSize): GinningInput 
 
 function rowsOf(season: Season, words: Words, progress: number): TwinRow[] {
   const own = ginningWords(words.language);
-  const input = inputOf(season, words, { width: 1, height: 1 });
+  const input = ginningInput(season, words, { width: 1, height: 1 });
   if (!input) return [];
   const mass = (key: string, held: NamedMass | null, share: number): TwinRow[] =>
     held ? [{ key, label: held.name, text: held.amount(share) }] : [];
@@ -123,13 +128,13 @@ function rowsOf(season: Season, words: Words, progress: number): TwinRow[] {
 /** The gin stand at work: lint over the saws or the roller, seed down, motes out. */
 export const ginningPicture: StationPicture = {
   layOut(season, words, size) {
-    const input = inputOf(season, words, size);
+    const input = ginningInput(season, words, size);
     if (!input) return () => null;
     const frameAt = ginningScene(input);
     return ({ progress }) => frameAt(progress);
   },
   see(season, words, { dayOfYear }) {
-    const input = inputOf(season, words, { width: 1, height: 1 });
+    const input = ginningInput(season, words, { width: 1, height: 1 });
     if (!input) return [];
     const own = ginningWords(words.language);
     return [...seeText(season, 'ginning', dayOfYear, words), fill(own.handGinSee, handGin(input.lintAtStand, words))];

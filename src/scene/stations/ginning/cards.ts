@@ -5,6 +5,7 @@ import { linesOf, slotIn, words } from '../../cloth/sewn-words.ts';
 import { taperedStrip } from '../../cloth/tapered-strip.ts';
 import { group, type Mark, type Point } from '../../display-list.ts';
 import type { GinningInput } from './ginning-input.ts';
+import { smallOf } from './ginning-layout.ts';
 
 /** A card of muslin pinned to the ground: a closer look. */
 function card(name: string, { x, y, width, height }: Box): Mark[] {
@@ -17,12 +18,16 @@ function card(name: string, { x, y, width, height }: Box): Mark[] {
       stitchery: { on: 6, off: 5 },
       scissors: { miss: 1.6, snip: 80 },
     }),
-    patch(`${name}/pin`, ring(x + width / 2, y + 5, 3.4, 8), 'madder', {
-      shadow: 1.2,
-      seam: 0,
-      grain: null,
-      scissors: 'asDrawn',
-    }),
+    ...(height < 90
+      ? []
+      : [
+          patch(`${name}/pin`, ring(x + width / 2, y + 5, 3.4, 8), 'madder', {
+            shadow: 1.2,
+            seam: 0,
+            grain: null,
+            scissors: 'asDrawn' as const,
+          }),
+        ]),
   ];
 }
 
@@ -32,9 +37,9 @@ const wordsAt = (text: string, box: Box, size: number, bold = false): Mark[] =>
 /** Saws and ribs from the front: the gap lets teeth and fibre through, and is narrower than a seed. */
 export function frontCard(input: GinningInput, box: Box, text: number): Mark {
   const name = 'ginning/front';
-  const size = Math.max(13, text - 2);
+  const size = smallOf(text);
   const lines = linesOf(input.labels.front, size, box.width - 16).length;
-  const textTall = Math.min(box.height * 0.5, lines * size * 1.2 + 2);
+  const textTall = Math.min(box.height * 0.58, lines * size * 1.2 + 2);
   const art: Box = { x: box.x + 10, y: box.y + 12, width: box.width - 20, height: box.height - textTall - 16 };
   const pitch = art.width / 4;
   const marks: Mark[] = [...card(name, box)];
@@ -148,7 +153,7 @@ function nipMarks(name: string, art: Box): Mark[] {
 /** The hand-cranked ancestor: a wooden frame, a cylinder with teeth, a crank, and what it cleaned in a day. */
 export function handGinCard(says: string, box: Box, text: number): Mark {
   const name = 'ginning/handGin';
-  const wide = Math.min(box.height - 14, box.width * 0.46);
+  const wide = Math.min(box.height - 14, box.width * (box.width < 170 ? 0.27 : 0.44));
   const art: Box = { x: box.x + 9, y: box.y + 10, width: wide, height: box.height - 18 };
   const s = Math.min(art.width * 0.72, art.height * 0.9);
   const cx = art.x + art.width * 0.48;
@@ -187,9 +192,9 @@ export function handGinCard(says: string, box: Box, text: number): Mark {
   ];
   const beside: Box = {
     x: art.x + art.width + 4,
-    y: box.y + 6,
-    width: box.x + box.width - art.x - art.width - 12,
-    height: box.height - 12,
+    y: box.y + 4,
+    width: box.x + box.width - art.x - art.width - Math.max(8, box.width * 0.1),
+    height: box.height - 8,
   };
-  return group('card/handGin', [...marks, ...wordsAt(says, beside, Math.max(13, text - 1), true)]);
+  return group('card/handGin', [...marks, ...wordsAt(says, beside, smallOf(text), true)]);
 }

@@ -43,6 +43,9 @@ export interface GinningInput {
   readonly labels: GinningLabels;
 }
 
+/** What a tuft or seed, and a bit of trash, stand for. */
+type PieceMasses = { readonly tuftKg: number; readonly bitKg: number };
+
 export interface GinningLabels {
   readonly saw: string;
   readonly ribs: string;
@@ -60,5 +63,6 @@ export interface GinningLabels {
   readonly lintShort: string;
   /** What each turning part shows: its quantity and rate. */
   readonly shows: Readonly<Record<'saws' | 'brush' | 'roller' | 'rotaryKnife' | 'lintCleaner', string>>;
-  readonly caption: (pieces: { readonly tuftKg: number; readonly bitKg: number }) => string;
+  readonly caption: (pieces: PieceMasses) => string;
+  readonly captionShort: (pieces: PieceMasses) => string;
 }

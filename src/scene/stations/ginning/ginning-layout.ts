@@ -41,6 +41,9 @@ const PAD = 8;
 /** A turning wheel is drawn as one texture, which must not grow without end. */
 const MOST_RADIUS_PX = 205;
 
+/** Size of names and captions beside words of a size, px. */
+export const smallOf = (text: number): number => (text < 14 ? 13 : Math.max(14, text - 2));
+
 const box = (x: number, y: number, right: number, bottom: number): Box => ({
   x,
   y,
@@ -89,12 +92,12 @@ function layWide(input: GinningInput): GinningLayout {
   const houseLeft = right - Math.max(128, 0.18 * w);
   const house = box(houseLeft, h - PAD - 2 - Math.max(seedPx + 26, 0.235 * h), right, h - PAD - 2);
   const moteTop = top + cleanerTall + 0.02 * h;
-  const motes = box(from - 4, moteTop, from + 0.06 * w, moteTop + 0.06 * h);
-  const trash = box(PAD + 4, 0.55 * h, PAD + side * 0.72, 0.615 * h);
+  const motes = box(from - 4, moteTop, from + (roomy ? 0.036 : 0.06) * w, moteTop + 0.06 * h);
+  const trash = box(PAD + 4, 0.49 * h, PAD + side * 0.72, 0.545 * h);
   const trashX = trash.x + trash.width * 0.5;
   const cardLeft = wheel.x + r * 0.86;
-  const cardBottom = (roomy ? 0.34 : 0.3) * h;
-  const lintNameLeft = right - Math.max(lintWide, 7.7 * text);
+  const cardBottom = (roomy ? 0.34 : 0.28) * h;
+  const lintNameLeft = right - Math.max(lintWide, (roomy ? 8.2 : 5.7) * text);
   return {
     tall: false,
     names: roomy ? 'all' : 'most',
@@ -118,9 +121,9 @@ function layWide(input: GinningInput): GinningLayout {
       [binLeft + 10, lintY],
     ],
     trashPath: [
-      [input.stand === 'saw' ? roll.x - roll.r * 0.5 : wheel.x - r * 1.4, roll.y + roll.r * 0.4],
-      [trashX, roll.y + roll.r * 0.4],
-      [trashX, trash.y + 6],
+      [input.stand === 'saw' ? roll.x - roll.r * 0.6 : wheel.x - r * 1.4, trash.y - 10],
+      [trashX, trash.y - 10],
+      [trashX, trash.y + trash.height * 0.6],
     ],
     waterPath: [
       [PAD + 26, -4],
@@ -137,15 +140,15 @@ function layWide(input: GinningInput): GinningLayout {
     bins: { lint: box(binLeft, lintY - 0.14 * h, right, lintY + 0.075 * h), seed: house, motes, trash },
     slots: {
       in: box(PAD, 7 + inPx + 8, side + 4, 0.5 * h),
-      water: box(PAD + 46, 10, PAD + 46 + 0.16 * w, 64),
+      water: box(PAD + 46, 8, PAD + 46 + 0.16 * w, 72),
       lint: box(lintNameLeft, cardBottom + 3, right, lintY - 0.14 * h - 3),
-      seed: box(house.x + 4, house.y + 5, house.x + house.width - 4, house.y + house.height * 0.6),
+      seed: box(house.x + 4, house.y + 5, house.x + house.width - 4, house.y + house.height * 0.72),
       motes: roomy
-        ? box(motes.x + motes.width + 3, moteTop - 3, houseLeft - 7, h - seedPx - 2)
+        ? box(motes.x + motes.width + 3, moteTop - 3, houseLeft - 7, h - seedPx + 10)
         : box(motes.x - 0.16 * w, moteTop - 3, motes.x - 3, moteTop + 44),
       trash: box(PAD, trash.y + trash.height + 3, seedX - seedPx / 2 - 4, trash.y + trash.height + 50),
-      cleaners: box(from - 4, cardBottom + 4, lintNameLeft - 3, top - 2),
-      caption: box(PAD + 2, 0.75 * h, seedX - seedPx / 2 - 6, h - 10),
+      cleaners: box(from - 4, cardBottom + 4, lintNameLeft - 20, top - 2),
+      caption: box(PAD + 2, 0.685 * h, seedX - seedPx / 2 - 6, h - 10),
     },
     cards: {
       front: roomy ? box(cardLeft, 8, cardLeft + 0.165 * w, cardBottom) : null,
@@ -160,14 +163,14 @@ function layTall(input: GinningInput): GinningLayout {
   const phone = w < 520;
   const r = Math.min(0.235 * w, 0.235 * h, MOST_RADIUS_PX);
   const rollR = r * 0.56;
-  const { roll, wheel, brush } = wheels(0.05 * w + rollR, (phone ? 0.37 : 0.38) * h, r, 0.56);
+  const { roll, wheel, brush } = wheels(0.05 * w + rollR, (phone ? 0.395 : 0.38) * h, r, 0.56);
   const inPx = rollR * 1.8;
   const pxPerKg = inPx / massOf(input.seedCotton.masses);
   const lintY = brush.y + brush.r * 0.8;
-  const lintX = 0.89 * w;
+  const lintX = (phone ? 0.88 : 0.89) * w;
   const captionTop = h - (phone ? 42 : text * 3);
   const binBottom = captionTop - 4;
-  const lintBin = box(0.8 * w, 0.735 * h, w - PAD, binBottom);
+  const lintBin = box((phone ? 0.765 : 0.8) * w, 0.745 * h, w - PAD, binBottom);
   const count = Math.max(1, input.cleaners.length);
   const first = lintY + 0.06 * h;
   const slot = (lintBin.y - 8 - first) / count;
@@ -184,7 +187,7 @@ function layTall(input: GinningInput): GinningLayout {
   const cardBottom = (phone ? 0.162 : 0.17) * h;
   const seedX = roll.x + roll.r * 0.3;
   const house = box(PAD, 0.69 * h, 0.37 * w, binBottom);
-  const trash = box((phone ? 0.5 : 0.56) * w, 0.66 * h, (phone ? 0.585 : 0.63) * w, 0.755 * h);
+  const trash = box((phone ? 0.47 : 0.56) * w, 0.66 * h, (phone ? 0.545 : 0.63) * w, 0.755 * h);
   const motes = box(0.69 * w, 0.785 * h, 0.775 * w, binBottom);
   const moteX = motes.x + motes.width * 0.5;
   return {
@@ -224,14 +227,14 @@ function layTall(input: GinningInput): GinningLayout {
     ]),
     bins: { lint: lintBin, seed: house, motes, trash },
     slots: {
-      in: box(roll.x + inPx / 2 + 6, 6, 0.56 * w, 0.14 * h),
-      water: box(PAD, 0.075 * h, roll.x + inPx / 2, 0.16 * h),
+      in: box(roll.x + inPx / 2 + 5, 4, 0.56 * w, 0.165 * h),
+      water: box(PAD, 0.1 * h, roll.x + inPx / 2 + 8, 0.22 * h),
       lint: lintBin,
       seed: box(house.x + 4, house.y, house.x + house.width - 4, house.y + house.height),
       motes: box(phone ? house.x + house.width + 4 : 0.56 * w, motes.y - 4, motes.x - 2, binBottom + 2),
       trash: box(trash.x + trash.width + 2, trash.y - 2, lintBin.x - 3, trash.y + trash.height + 4),
       cleaners: box(phone ? 0.73 * w : 0.72 * w, cardBottom + 4, w - PAD, brush.y - brush.r - (phone ? 2 : 0.06 * h)),
-      caption: box(PAD + 2, captionTop, w - PAD, h - 5),
+      caption: box(PAD + 2, captionTop, 0.75 * w, h - 5),
     },
     cards: {
       front: phone ? null : box(0.4 * w, 0.68 * h, 0.545 * w, binBottom + 4),

@@ -13,7 +13,7 @@ import { roundMass } from '../flow/piece-mass.ts';
 import { frontCard, handGinCard } from './cards.ts';
 import { ginPieces } from './gin-pieces.ts';
 import type { GinningInput, NamedMass } from './ginning-input.ts';
-import { type GinningLayout, layGinning } from './ginning-layout.ts';
+import { type GinningLayout, layGinning, smallOf } from './ginning-layout.ts';
 import { lintCleaner } from './lint-cleaners.ts';
 import { rollerStand } from './roller-stand.ts';
 import { sawStand } from './saw-stand.ts';
@@ -234,7 +234,7 @@ function fills(input: GinningInput, layout: GinningLayout, progress: number): Ma
 function wordsStill(input: GinningInput, layout: GinningLayout, legend: FlowLegend): Mark[] {
   const { labels } = input;
   const { text, slots, cards, tall, names } = layout;
-  const small = Math.max(13, text - 2);
+  const small = smallOf(text);
   return [
     ...(cards.front ? [frontCard(input, cards.front, text)] : []),
     handGinCard(names === 'short' ? labels.handGinShort : labels.handGin, cards.handGin, text),
@@ -242,11 +242,16 @@ function wordsStill(input: GinningInput, layout: GinningLayout, legend: FlowLege
       size: small,
       italic: true,
     }),
-    ...slip('ginning/caption', labels.caption(legend), slotIn(slots.caption, 'start', 'bottom'), {
-      size: small,
-      ink: 'walnut',
-      italic: true,
-    }),
+    ...slip(
+      'ginning/caption',
+      (names === 'all' ? labels.caption : labels.captionShort)(legend),
+      slotIn(slots.caption, 'start', 'bottom'),
+      {
+        size: small,
+        ink: 'walnut',
+        italic: true,
+      },
+    ),
     ...(layout.names !== 'short' ? machineNames(input, layout, small) : []),
   ];
 }
@@ -286,8 +291,8 @@ function machineNames(
     ...name(
       'wheelName',
       saw ? labels.saw : labels.roller,
-      [x + r * 0.5, y + r * 1.16],
-      [x + r * 0.42, y + r * 0.82],
+      [x + r * (names === 'all' ? 0.5 : 0), y + r * 1.16],
+      [x + r * (names === 'all' ? 0.42 : 0.1), y + r * 0.82],
       'middle',
       'top',
     ),
@@ -305,7 +310,7 @@ function machineNames(
       ? name(
           'rollName',
           saw ? labels.seedRoll : labels.rotaryKnife,
-          saw ? [roll.x - roll.r * 0.4, roll.y + roll.r * 1.08] : [roll.x - roll.r * 0.9, y + r * 0.42],
+          saw ? [roll.x - roll.r * 0.4, roll.y + roll.r * 0.86] : [roll.x - roll.r * 0.9, y + r * 0.42],
           saw ? [roll.x - roll.r * 0.3, roll.y + roll.r * 0.7] : [x - r * 1.26, y - r * 0.2],
           saw ? 'middle' : 'start',
           'top',
@@ -318,8 +323,8 @@ function machineNames(
 function amounts(input: GinningInput, { slots, text, tall, names }: GinningLayout, progress: number): Mark[] {
   const said = (id: string, held: NamedMass | null, share: number, place: Slot, size = text): Mark[] =>
     held ? tag(`ginning/${id}`, { text: held.name, amount: held.amount(share) }, place, size) : [];
-  const lint = names === 'short' ? { ...input.lint, name: input.labels.lintShort } : input.lint;
-  const small = tall ? text : 13;
+  const lint = names !== 'all' ? { ...input.lint, name: input.labels.lintShort } : input.lint;
+  const small = tall ? text : smallOf(text);
   return [
     ...said('in', input.seedCotton, 1, slotIn(slots.in)),
     ...said('water', input.water, 1, slotIn(slots.water)),

@@ -22,7 +22,7 @@ export const ginning = {
   frontSaw: 'From the front: teeth pass the ribs, a seed cannot',
   frontRoller: 'Close up: lint goes under the knife, a seed cannot',
   handGin: 'Cranked by hand, 1793: {perDay} of lint a day. This bale: {days}.',
-  handGinShort: 'Cranked by hand: {days} a bale',
+  handGinShort: 'By hand crank: {days} a\u00a0bale',
   handGinLabel: 'The same lint on a gin cranked by hand',
   handGinSee:
     'A gin cranked by hand in 1793 cleaned {perDay} of lint a day. That was the task set for one man, most likely enslaved. The lint of this bale would take {days}.',
@@ -36,4 +36,5 @@ export const ginning = {
   },
   shows: '{part}: {rate}',
   caption: 'A tuft or seed is {tuft}, a bit {bit}. {rate}.',
+  captionShort: 'A tuft or seed: {tuft}; a bit: {bit}. Wheels {slowed} times slower.',
 };

@@ -38,4 +38,5 @@ export const ginning: typeof english = {
   },
   shows: '{part}: {rate}',
   caption: 'Copo o semilla: {tuft}; pedacito: {bit}. {rate}.',
+  captionShort: 'Copo o semilla: {tuft}; pedacito: {bit}. Ruedas {slowed} veces más lentas.',
 };
