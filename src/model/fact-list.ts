@@ -36,6 +36,7 @@ import * as lengthFacts from './length/facts.ts';
 import * as lengthLatticeFacts from './length/lattice-facts.ts';
 import * as lengthReadingFacts from './length/reading-facts.ts';
 import * as millFacts from './mill/facts.ts';
+import * as millSpeedFacts from './mill/speed-facts.ts';
 import * as millWasteFacts from './mill/waste-facts.ts';
 import * as millYarnNumberFacts from './mill/yarn-number-facts.ts';
 import * as moduleFacts from './module/facts.ts';
@@ -84,6 +85,7 @@ const files: Readonly<Record<string, object>> = {
   'length/lattice-facts': lengthLatticeFacts,
   'length/reading-facts': lengthReadingFacts,
   'mill/facts': millFacts,
+  'mill/speed-facts': millSpeedFacts,
   'mill/waste-facts': millWasteFacts,
   'mill/yarn-number-facts': millYarnNumberFacts,
   'module/facts': moduleFacts,
