@@ -2,8 +2,8 @@ import { breakageLaw } from './facts.ts';
 import { type LengthDistribution, lengthAtMm, lengthCount, stepMm } from './length-distribution.ts';
 
 const breakageExponent = breakageLaw.exponent.value;
+const machineSteps = breakageLaw.steps.value;
 const referenceLengthMm = breakageLaw.referenceLengthMm.value;
-const steps = breakageLaw.steps.value;
 
 /**
  * Random scission, exact: every length of fibre is equally likely to be cut, theta breaks in each mm. The fibrogram at x
@@ -37,11 +37,13 @@ function breakageRate(numbers: Float64Array, rates: Float64Array, out: Float64Ar
  * each step conserves total length exactly whatever its size.
  * @param thetaPerMm breaks per mm of a 25 mm fibre
  * @param exponent p; 1 is random scission
+ * @param steps steps of the integration
  */
 export function breakByLength(
   lengths: LengthDistribution,
   thetaPerMm: number,
   exponent: number = breakageExponent,
+  steps: number = machineSteps,
 ): LengthDistribution {
   if (thetaPerMm === 0) return lengths;
   // A fibre one step long cannot break; the rate is for the i places between steps.

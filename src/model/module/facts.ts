@@ -165,6 +165,14 @@ export const storageFacts = {
     source: "a packed module dries over months: share of the way to the air's moisture in a day",
     mark: 'assumption',
   },
+  stepsPerDay: {
+    value: 8,
+    unit: 'steps/day',
+    range: [4, 24],
+    source:
+      'so fine that half the step moves the core by less than 0.2 F and the water by less than 0.003 points; by whole days a downpour moved it by 6 F',
+    mark: 'derived',
+  },
   spoilingDays: {
     value: 10,
     unit: 'days',

@@ -17,8 +17,11 @@ export function settledRiseF(moisturePercent: number): number {
   return Math.min(facts.hottestF.value - facts.startF.value, Math.max(facts.leastRiseF.value, rise));
 }
 
-/** One day at the core, F: it goes a fixed share of the way to the temperature its moisture calls for. */
-export function nextCoreF(coreF: number, moisturePercent: number): number {
+/**
+ * The core after some days at one moisture, F, in closed form: it goes the same share of the way to the temperature its
+ * moisture calls for in every day.
+ */
+export function nextCoreF(coreF: number, moisturePercent: number, days = 1): number {
   const target = facts.startF.value + settledRiseF(moisturePercent);
-  return target + (coreF - target) * Math.exp(-1 / facts.daysConstant.value);
+  return target + (coreF - target) * Math.exp(-days / facts.daysConstant.value);
 }

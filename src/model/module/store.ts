@@ -70,21 +70,25 @@ export function storeModules(lot: Lot, decisions: DecisionsOf<'module'>, context
   let takenUpKg = 0;
   let evaporatedKg = 0;
   let pointDays = 0;
-  const coreTemperatureF = [{ day: 0, f: heatingFacts.startF.value as number }];
-  for (let day = 1; day <= storageDays; day++) {
-    const rainKg = Math.min(rainKgPerDay, roomForWaterKg(now));
+  let coreF: number = heatingFacts.startF.value;
+  const coreTemperatureF = [{ day: 0, f: coreF }];
+  const steps = storageFacts.stepsPerDay.value;
+  for (let step = 1; step <= storageDays * steps; step++) {
+    const rainKg = Math.min(rainKgPerDay / steps, roomForWaterKg(now));
     const wet = { dryKg: now.dryKg, waterKg: soaked(now, rainKg) };
-    const next = { dryKg: now.dryKg, waterKg: drifted(wet) };
+    const next = { dryKg: now.dryKg, waterKg: drifted(wet, 1 / steps) };
     takenUpKg += rainKg;
     for (const group of waterGroups) {
       const change = next.waterKg[group] - wet.waterKg[group];
       if (change > 0) takenUpKg += change;
       else evaporatedKg -= change;
     }
+    // What a step's moisture brings about goes by its middle, so that rain counts from when it falls.
+    const moist = (percentMoist(now) + percentMoist(next)) / 2;
     now = next;
-    const moist = percentMoist(now);
-    pointDays += Math.max(0, moist - colourFacts.yellowsAbovePercent.value);
-    coreTemperatureF.push({ day, f: nextCoreF(coreTemperatureF[day - 1]!.f, moist) });
+    pointDays += Math.max(0, moist - colourFacts.yellowsAbovePercent.value) / steps;
+    coreF = nextCoreF(coreF, moist, 1 / steps);
+    if (step % steps === 0) coreTemperatureF.push({ day: step / steps, f: coreF });
   }
 
   const lostFraction = lostFractionOf(cover, rainInches, storageDays);

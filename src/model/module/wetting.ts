@@ -44,12 +44,13 @@ const restingRegain: Record<WaterGroup, number> = {
   trash: storageFacts.restingTrashRegain.value,
 };
 
-/** One day's drift of each group toward what the outside air would leave in it. */
-export function drifted({ dryKg, waterKg }: Pick<Lot, 'dryKg' | 'waterKg'>): WaterMasses {
+/** The drift of each group in a day, or part of one, toward what the outside air would leave in it. */
+export function drifted({ dryKg, waterKg }: Pick<Lot, 'dryKg' | 'waterKg'>, days = 1): WaterMasses {
   const next = {} as Record<WaterGroup, number>;
+  const share = 1 - (1 - storageFacts.driftPerDay.value) ** days;
   for (const group of waterGroups) {
     const resting = groupDryKg(dryKg, group) * restingRegain[group];
-    next[group] = waterKg[group] + (resting - waterKg[group]) * storageFacts.driftPerDay.value;
+    next[group] = waterKg[group] + (resting - waterKg[group]) * share;
   }
   return next;
 }
