@@ -104,7 +104,18 @@ export const practices: readonly Practice[] = [
     },
     ours: (season) => (midSouth(season) ? (season.field.harvestDays.at(-1) ?? null) : null),
   },
-  { id: 'sack', station: 'harvest', unit: 'lb', told: [100, 100], printed: null, ours: none },
+  {
+    id: 'sack',
+    station: 'harvest',
+    unit: 'lb',
+    told: [100, 100],
+    printed: {
+      range: [100, 100],
+      source: 'about a hundred pounds a sack (pickers of Kentucky, in the Hickman County Gazette, 9 August 1990)',
+      mark: 'published',
+    },
+    ours: none,
+  },
   {
     id: 'pickingRate',
     station: 'harvest',
@@ -192,9 +203,10 @@ export const practices: readonly Practice[] = [
     unit: 'usd',
     told: [300, 500],
     printed: {
-      range: [286, 439],
-      source: 'upland marketing-year averages of 2010 to 2022, 59.6 to 91.4 cents, on a 480-lb bale (USDA ERS)',
-      mark: 'memory',
+      range: [298, 438],
+      source:
+        'upland averages, 62.10 cents for the crop of 2009 to June and 91.23 for that of 2011 to February (Plains Cotton Growers, cotton news, August 2010 and April 2012), on a 480-lb bale',
+      mark: 'derived',
     },
     ours: ({ classing, scenario }) =>
       scenario.era === 'present' ? mean((classing?.classed ?? []).map(({ valueUsd }) => valueUsd)) : null,

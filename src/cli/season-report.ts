@@ -108,6 +108,8 @@ export function seasonReport(season: Season) {
     money: season.payments && {
       lines: season.payments.lines,
       netToFarmUsd: season.payments.netToFarmUsd,
+      waterDeductedLb: season.payments.waterDeductedLb,
+      balesRefusedForLoan: season.payments.balesRefusedForLoan,
       mixedYears: season.payments.mixedYears,
       years: season.payments.years,
     },

@@ -156,7 +156,7 @@ describe('bad input: one line naming the field, the value and what is allowed, e
 });
 
 /** A farm's file with some decisions of one station changed. */
-function fileOf(id: string, station: 'planting' | 'ginning', change: object): string {
+function fileOf(id: string, station: 'planting' | 'ginning' | 'pressing', change: object): string {
   const farm = farms.find((candidate) => candidate.id === id)!;
   const decisions = { ...farm.decisions, [station]: { ...farm.decisions[station], ...change } };
   return JSON.stringify({ ...farm, decisions });
@@ -176,6 +176,28 @@ describe('words a person can read', () => {
     expect(money).toMatchObject({ mixedYears: true, years: expect.arrayContaining([bales[0].priceYear]) });
     expect(command('bale --json').json()).toMatchObject({ priceYear: expect.any(Number), filled: expect.any(Array) });
   });
+  test.each([
+    ['coastal-plain', 7.5, 'none', 0],
+    ['coastal-plain', 8, 'waterDeducted', 0],
+    ['long-staple-valley', 8, 'refusedForLoan', 1],
+  ])(
+    '%s pressed at %d %% moisture: %s, and the water that nobody pays for — National Cotton Council policy in Hughs et al. 2004',
+    (id, restoreToPercent, rule, refused) => {
+      const damp = { 'damp.json': fileOf(id, 'pressing', { restoreToPercent }) };
+      const { bales, money, gin } = command('season --scenario damp.json --json', damp).json();
+      type Row = Readonly<{ netLb: number; paidLb: number; waterRule: string }>;
+      // Worked from the press's own moisture: dry pounds brought up to 7.5 %.
+      const share = rule === 'none' ? 0 : 1 - (100 - gin.baleMoisturePercent) / 92.5;
+      const netLb = bales.reduce((sum: number, bale: Row) => sum + bale.netLb, 0);
+      expect(gin.baleMoisturePercent).toBeCloseTo(restoreToPercent, 6);
+      for (const bale of bales as Row[]) {
+        expect(bale.waterRule).toBe(rule);
+        expect(bale.paidLb / bale.netLb).toBeCloseTo(1 - share, 2);
+      }
+      expect(money.waterDeductedLb / netLb).toBeCloseTo(share, 2);
+      expect(money.balesRefusedForLoan).toBe(refused * bales.length);
+    },
+  );
   test.each(farms.map(({ id }) => id))('%s: nothing goes to a place by rounding alone', (id) => {
     const places = command(`season --scenario ${id}`).out.split('Where it went:')[1]!;
     expect(places.split('closing error')[0]).not.toMatch(/e-\d|\s0(\.0+)? lb/);
