@@ -42,6 +42,9 @@ export type PracticeId =
   | 'sampledSides'
   | 'seedBought';
 
+/** What is told is round, so our figure beside it is given to a tenth. */
+export const toldTenth = (value: number): number => Math.round(value * 10) / 10;
+
 const mean = (values: readonly number[]): number | null =>
   values.length > 0 ? values.reduce((sum, value) => sum + value, 0) / values.length : null;
 const none = () => null;

@@ -12,7 +12,11 @@ function symbolTex(name) {
  * Style sheets only, no style attributes: the page's content security policy allows no other. Nor may a fraction in a fraction
  * shrink its letters: they are to be read on a phone.
  */
-const bare = (mathml) => mathml.replace(/ (?:style|class|scriptlevel)="[^"]*"/g, '');
+const bare = (mathml) => {
+  const plain = mathml.replace(/ (?:style|class|scriptlevel)="[^"]*"/g, '');
+  // Brackets grow around fractions only; around letters alone each pair would grow out of the one inside.
+  return /<mfrac>|<msqrt>/.test(plain) ? plain : plain.replaceAll(' stretchy="true"', ' stretchy="false"');
+};
 
 /**
  * Turns the texts of formulas into MathML, once while the app is built, so that neither library reaches the browser.

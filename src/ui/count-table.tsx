@@ -1,16 +1,32 @@
+import { Fragment } from 'preact';
 import { fill } from '../language/fill.ts';
 import { useWords } from '../language/words.ts';
-import type { CountLedger } from '../model/ledger.ts';
+import type { CountLedger, CountName } from '../model/ledger.ts';
+import type { StationId } from '../model/station.ts';
+import { WorkingNumber } from './working-number.tsx';
+import { WorkingRow } from './working-place.tsx';
+import type { WorkingSource } from './working-source.ts';
+
+/** Where a number stands among the counts. */
+export interface CountSpot {
+  readonly station: StationId;
+  readonly whole: CountName;
+  readonly of: CountName | 'unaccounted';
+  /** As it stands in the table: shares are rounded so that they add. */
+  readonly printed: number;
+}
 
 export interface CountTableProps {
   /** One or more counts, each of whose shares add up to the whole. */
   readonly ledgers: readonly CountLedger[];
   /** Replaces the usual caption. */
   readonly caption?: string;
+  /** How a number was come by. */
+  readonly workingOf?: (spot: CountSpot, name: string) => WorkingSource;
 }
 
 /** Things counted instead of weighed: each whole and the shares that make it up. */
-export function CountTable({ ledgers, caption }: CountTableProps) {
+export function CountTable({ ledgers, caption, workingOf }: CountTableProps) {
   const { messages, formats } = useWords();
   const { ledger: words } = messages;
   return (
@@ -21,30 +37,31 @@ export function CountTable({ ledgers, caption }: CountTableProps) {
           shares.map((share) => share.count),
           Math.round(whole.count),
         );
+        const together = rounded.reduce((sum, count) => sum + count, 0);
+        const line = (of: CountSpot['of'], name: string, printed: number, kind?: string) => {
+          const source = workingOf?.({ station, whole: whole.name, of, printed }, name);
+          return (
+            <Fragment key={of}>
+              <tr class={kind}>
+                <th scope="row" class={kind === undefined ? 'share' : undefined}>
+                  {name}
+                </th>
+                <td class="number">
+                  <WorkingNumber text={formats.count(printed)} source={source} />
+                  {of === 'unaccounted' ? (
+                    <span class="unseen"> {fill(words.countSum, { n: formats.count(together) })}</span>
+                  ) : null}
+                </td>
+              </tr>
+              <WorkingRow sources={[source]} columns={2} />
+            </Fragment>
+          );
+        };
         return (
           <tbody key={`${station} ${whole.name}`}>
-            <tr class="sum">
-              <th scope="row">{words.counts[whole.name]}</th>
-              <td class="number">{formats.count(whole.count)}</td>
-            </tr>
-            {shares.map((share, at) => (
-              <tr key={share.name}>
-                <th scope="row" class="share">
-                  {words.counts[share.name]}
-                </th>
-                <td class="number">{formats.count(rounded[at]!)}</td>
-              </tr>
-            ))}
-            <tr class="unaccounted">
-              <th scope="row">{words.unaccounted}</th>
-              <td class="number">
-                {formats.count(Math.round(whole.count) - rounded.reduce((sum, count) => sum + count, 0))}
-                <span class="unseen">
-                  {' '}
-                  {fill(words.countSum, { n: formats.count(rounded.reduce((sum, count) => sum + count, 0)) })}
-                </span>
-              </td>
-            </tr>
+            {line(whole.name, words.counts[whole.name], Math.round(whole.count), 'sum')}
+            {shares.map((share, at) => line(share.name, words.counts[share.name], rounded[at]!))}
+            {line('unaccounted', words.unaccounted, Math.round(whole.count) - together, 'unaccounted')}
           </tbody>
         );
       })}

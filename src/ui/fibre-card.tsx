@@ -1,11 +1,11 @@
 import { useId } from 'preact/hooks';
-import { fill } from '../language/fill.ts';
 import type { Quantity } from '../language/quantity-formats.ts';
 import { useWords } from '../language/words.ts';
 import type { FibreReading } from '../model/fibre.ts';
+import { ArrayTable } from './array-table.tsx';
 import { FibreArray } from './fibre-array.tsx';
 import { type Change, WhatChanged } from './what-changed.tsx';
-import type { WorkingSource } from './working-view.tsx';
+import type { WorkingSource } from './working-source.ts';
 
 export interface FibreCardProps {
   /** Lengths of the fibers laid out, mm, longest first. */
@@ -18,20 +18,24 @@ export interface FibreCardProps {
   readonly more?: readonly Change[];
   /** A line under the card: how these readings were come by. */
   readonly note?: string;
-  /** How a reading was come by. */
-  readonly workingOf?: (key: keyof FibreReading, name: string) => WorkingSource;
+  readonly workings?: FibreWorkings;
 }
 
-// At these shares of the fibers the table twin reads the array.
-const twinShares = [0.01, 0.1, 0.25, 0.5, 0.75, 0.9];
+/** Which of the two states of the card a number belongs to. */
+export type FibreState = 'now' | 'before';
+
+/** How the numbers of the card were come by. */
+export interface FibreWorkings {
+  reading(key: keyof FibreReading, state: FibreState, name: string): WorkingSource;
+  /** The length that a share of the fibers exceeds. */
+  array(share: number, state: FibreState, name: string): WorkingSource;
+}
 
 /** The fiber of a lot: a sorted array on an indigo pad, its readings before and after, and the array as a table. */
-export function FibreCard({ lengthsMm, beforeMm, reading, readingBefore, more = [], note, workingOf }: FibreCardProps) {
+export function FibreCard({ lengthsMm, beforeMm, reading, readingBefore, more = [], note, workings }: FibreCardProps) {
   const { messages, formats } = useWords();
   const { fibre: words, common } = messages;
   const id = useId();
-  const at = (lengths: readonly number[], share: number): Quantity =>
-    formats.fibreLength(lengths[Math.min(lengths.length - 1, Math.floor(share * lengths.length))] ?? 0);
   const line = (
     key: keyof FibreReading,
     name: keyof typeof words.readings,
@@ -41,7 +45,12 @@ export function FibreCard({ lengthsMm, beforeMm, reading, readingBefore, more = 
     help: words.readingHelp[name],
     after: write(reading[key]).text,
     ...(readingBefore ? { before: write(readingBefore[key]).text } : {}),
-    ...(workingOf ? { working: workingOf(key, words.readings[name]) } : {}),
+    ...(workings
+      ? {
+          working: workings.reading(key, 'now', words.readings[name]),
+          workingBefore: workings.reading(key, 'before', `${words.readings[name]}, ${common.before}`),
+        }
+      : {}),
   });
   const changes: Change[] = [
     line('upperHalfMeanMm', 'upperHalfMean', formats.fibreLength),
@@ -62,34 +71,7 @@ export function FibreCard({ lengthsMm, beforeMm, reading, readingBefore, more = 
       />
       <WhatChanged heading={words.reading} changes={changes} headingUnseen />
       {note ? <p class="caption">{note}</p> : null}
-      <details class="twin-table">
-        <summary>{common.table}</summary>
-        <table>
-          <caption>{fill(words.array, { n: formats.count(lengthsMm.length) })}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{words.share}</th>
-              {beforeMm ? (
-                <th scope="col" class="number">
-                  {common.before}
-                </th>
-              ) : null}
-              <th scope="col" class="number">
-                {beforeMm ? common.after : words.axis}
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {twinShares.map((share) => (
-              <tr key={share}>
-                <th scope="row">{formats.percent(share * 100, 0)}</th>
-                {beforeMm ? <td class="number">{at(beforeMm, share).text}</td> : null}
-                <td class="number">{at(lengthsMm, share).text}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </details>
+      <ArrayTable lengthsMm={lengthsMm} {...(beforeMm ? { beforeMm } : {})} {...(workings ? { workings } : {})} />
     </section>
   );
 }

@@ -2,7 +2,9 @@ import { Fragment } from 'preact';
 import { useId } from 'preact/hooks';
 import { useWords } from '../language/words.ts';
 import { type Trust, TrustMark } from './trust-mark.tsx';
-import { WorkingNumber, WorkingRow, type WorkingSource } from './working-view.tsx';
+import { WorkingNumber } from './working-number.tsx';
+import { WorkingRow } from './working-place.tsx';
+import type { WorkingSource } from './working-source.ts';
 
 /** One thing that may have changed. Values stand in words and units already. */
 export interface Change {
@@ -12,8 +14,9 @@ export interface Change {
   readonly after: string;
   /** What the number rests on, where it is memory, common practice or assumption. */
   readonly trust?: Trust;
-  /** How the number was come by. */
+  /** How the number was come by, and the one before. */
   readonly working?: WorkingSource;
+  readonly workingBefore?: WorkingSource;
 }
 
 export interface WhatChangedProps {
@@ -59,12 +62,20 @@ export function WhatChanged({ heading, changes, headingUnseen = false }: WhatCha
                     {change.label}
                     {change.trust ? <TrustMark trust={change.trust} label={change.label} /> : null}
                   </th>
-                  {withBefore ? <td class="number">{same ? <i>{common.same}</i> : (change.before ?? '')}</td> : null}
+                  {withBefore ? (
+                    <td class="number">
+                      {same ? (
+                        <i>{common.same}</i>
+                      ) : (
+                        <WorkingNumber text={change.before ?? ''} source={change.workingBefore} />
+                      )}
+                    </td>
+                  ) : null}
                   <td class="number after">
                     <WorkingNumber text={change.after} source={change.working} />
                   </td>
                 </tr>
-                <WorkingRow sources={[change.working]} columns={withBefore ? 3 : 2} />
+                <WorkingRow sources={[change.working, change.workingBefore]} columns={withBefore ? 3 : 2} />
               </Fragment>
             );
           })}

@@ -89,7 +89,8 @@ function stapleWorking(season: Season, bale: ClassedBale): Working {
   });
 }
 
-function premiumWorking({ scenario }: Season, bale: ClassedBale): Working {
+function premiumWorking(season: Season, bale: ClassedBale): Working {
+  const { scenario } = season;
   const market = markets[scenario.decisions.classing.market];
   const table = (item: string) =>
     item === 'grade'
@@ -98,9 +99,11 @@ function premiumWorking({ scenario }: Season, bale: ClassedBale): Working {
         ? market[item]
         : market.extraneous;
   return procedure(
-    bale.points.map(({ item, points }) =>
-      step({ points: item }, { as: 'number', value: points, decimals: 0 }, read(table(item))),
-    ),
+    bale.basis === 'market'
+      ? bale.points.map(({ item, points }) =>
+          step({ points: item }, { as: 'number', value: points, decimals: 0 }, read(table(item))),
+        )
+      : [step('onePrice', exact(bale.baseCentsPerLb, 'centsPerPound'), priceSource(season, bale))],
     { as: 'number', value: bale.points.reduce((sum, { points }) => sum + points, 0), decimals: 0 },
   );
 }

@@ -5,8 +5,19 @@ import type { Season } from '../model/season.ts';
 import { DAYS_PER_YEAR } from '../model/units.ts';
 import { bollSteps } from './planting.ts';
 import { stageWorking } from './stages.ts';
-import { above, count, counted, exact, inField, percent, procedure, type StationWorkings, step } from './steps.ts';
-import type { Origin, ProcedureWorking } from './working.ts';
+import {
+  above,
+  count,
+  counted,
+  decided,
+  exact,
+  inField,
+  percent,
+  procedure,
+  type StationWorkings,
+  step,
+} from './steps.ts';
+import type { Origin, ProcedureWorking, Step } from './working.ts';
 
 /** The month of a day of the year, 0 to 11; days past the year's end belong to the next year's months. */
 const monthOf = (dayOfYear: number): number => {
@@ -20,6 +31,7 @@ function waterWorking(
   of: 'rainInches' | 'irrigationInches',
   total: number,
   from: Origin,
+  first: readonly Step[],
 ): ProcedureWorking {
   const months = new Map<number, { first: number; inches: number }>();
   for (const each of field.days) {
@@ -29,8 +41,9 @@ function waterWorking(
   }
   const steps = [...months.values()]
     .filter(({ inches }) => inches > 0)
-    .map(({ first, inches }) => step({ monthOf: first }, { as: 'rain', value: inches, decimals: 2 }, from));
-  return procedure(steps, { as: 'rain', value: total });
+    .map((month) => step({ monthOf: month.first }, { as: 'rain', value: month.inches, decimals: 2 }, from));
+  const days = step('daysGrowing', exact(field.days.length, 'days'), inField);
+  return procedure([...first, days, ...steps], { as: 'rain', value: total });
 }
 
 /** The share of a count that dropped. */
@@ -97,9 +110,8 @@ export const bloomWorkings: StationWorkings = {
       season,
       'rainInches',
       season.field.days.reduce((sum, each) => sum + each.rainInches, 0),
-      {
-        at: 'weather',
-      },
+      { at: 'weather' },
+      [],
     ),
   irrigation: (season) =>
     waterWorking(
@@ -107,6 +119,7 @@ export const bloomWorkings: StationWorkings = {
       'irrigationInches',
       season.field.days.reduce((sum, each) => sum + each.irrigationInches, 0),
       inField,
+      [step('waterAllowed', { as: 'rain', value: season.scenario.decisions.bloom.irrigationInches }, decided('bloom'))],
     ),
   squaresDropped: (season) => droppedWorking(season, 'bloom', 'squaresShed'),
   bollsDropped: (season) => droppedWorking(season, 'boll', 'bollsShed'),

@@ -2,9 +2,9 @@ import { type FibreReading, readFibre } from '../model/fibre.ts';
 import { micronaireFacts } from '../model/fibre-facts.ts';
 import { readBeard } from '../model/length/beard.ts';
 import { arrayFacts, beardFacts } from '../model/length/reading-facts.ts';
-import { meanLengthMm, shortFibrePercent, upperQuartileMm } from '../model/length/statistics.ts';
+import { lengthArrayMm, meanLengthMm, shortFibrePercent, upperQuartileMm } from '../model/length/statistics.ts';
 import type { Season } from '../model/season.ts';
-import { constant, exact, formula, input, percent, procedure, read, step } from './steps.ts';
+import { above, constant, count, exact, formula, input, percent, procedure, read, step } from './steps.ts';
 import type { Origin, Printed, Step, Working } from './working.ts';
 
 export type FibreKey = keyof FibreReading;
@@ -79,4 +79,27 @@ export function fibreWorking(season: Season, index: number, key: FibreKey): Work
       );
     }
   }
+}
+
+/**
+ * The working of one length of the laid-out array: the length that a share of the fibres exceeds.
+ * @param index place in the season's fibre trail
+ * @param share of the fibres, 0 to 1, longest first
+ * @param laid how many fibres are laid out
+ */
+export function arrayWorking(season: Season, index: number, share: number, laid: number): Working | null {
+  const fibre = season.fibreTrail[index]?.fibre;
+  if (!fibre) return null;
+  const place = Math.min(laid - 1, Math.floor(share * laid));
+  const lengthMm = lengthArrayMm(fibre.lengths, laid)[place]!;
+  return procedure(
+    [
+      step('fibresLaid', count(laid), { at: 'definition' }),
+      step('placeInArray', count(place + 1), above),
+      step('shareLonger', percent((100 * (place + 1 / 2)) / laid, 2), above),
+      step('meanByNumber', millimetres(meanLengthMm(fibre.lengths, 'number')), at),
+      step('lengthThere', millimetres(lengthMm), at),
+    ],
+    { as: 'fibreLength', value: lengthMm },
+  );
 }

@@ -1,7 +1,8 @@
-import { closingErrorRelative, type MassLedger, unaccountedKg } from '../model/ledger.ts';
-import { type Part, parts } from '../model/lot.ts';
+import { closingErrorRelative, unaccountedKg } from '../model/ledger.ts';
+import { parts } from '../model/lot.ts';
 import type { Season } from '../model/season.ts';
 import type { StationId } from '../model/station.ts';
+import { bookedKg, causeSteps, inColumnKg, type LedgerColumn } from './ledger-causes.ts';
 import { baleShare } from './seed.ts';
 import { above, inLedger, mass, procedure, step } from './steps.ts';
 import type { Name, Printed, Working } from './working.ts';
@@ -19,21 +20,16 @@ export type LedgerPlace =
       readonly kind: 'cell';
       readonly account: string;
       readonly side: 'in' | 'out';
-      readonly column: Part | 'water';
+      readonly column: LedgerColumn;
       readonly printed: number;
     }
   /** A sum of numbers that stand in the table. */
   | { readonly kind: 'sum'; readonly of: readonly PrintedCell[] }
   /** In less out, as the table shows it. */
   | { readonly kind: 'difference'; readonly came: number; readonly went: number }
+  /** The same for everything together, with its unit. */
+  | { readonly kind: 'leftOver'; readonly cameKg: number; readonly wentKg: number }
   | { readonly kind: 'closing' };
-
-const bookedKg = (ledger: MassLedger, side: 'in' | 'out', account: string, column: Part | 'water'): number =>
-  ledger[side].reduce(
-    (sum, entry) =>
-      entry.account === account ? sum + (column === 'water' ? entry.waterKg : entry.dryKg[column]) : sum,
-    0,
-  );
 
 /**
  * The working of a number of a station's ledger.
@@ -56,6 +52,7 @@ export function ledgerWorking(
       const { share, steps } = baleShare(season);
       return procedure(
         [
+          ...causeSteps(season, ledger, place.side, place.account, place.column),
           step('wholeField', mass(kg), inLedger(station)),
           ...(oneBale ? steps : []),
           step('beforeRounding', mass(kg * (oneBale ? share : 1), decimals + 2), above),
@@ -74,12 +71,17 @@ export function ledgerWorking(
         [step('cameIn', number(place.came), inLedger(station)), step('wentOut', number(place.went), inLedger(station))],
         number(place.came - place.went),
       );
+    case 'leftOver':
+      return procedure(
+        [
+          step('cameIn', mass(place.cameKg, decimals), inLedger(station)),
+          step('wentOut', mass(place.wentKg, decimals), inLedger(station)),
+        ],
+        mass(place.cameKg - place.wentKg, decimals),
+      );
     case 'closing': {
       const columns = [...parts, 'water' as const].flatMap((column) => {
-        const came = ledger.in.reduce(
-          (sum, entry) => sum + (column === 'water' ? entry.waterKg : entry.dryKg[column]),
-          0,
-        );
+        const came = ledger.in.reduce((sum, entry) => sum + inColumnKg(entry, column), 0);
         return came > 0 ? [{ column, error: Math.abs(unaccountedKg(ledger, column)) / came }] : [];
       });
       return procedure(

@@ -1,6 +1,7 @@
 import { readFibre } from '../model/fibre.ts';
 import { shortFibrePercent } from '../model/length/statistics.ts';
 import { totalDryKg } from '../model/lot.ts';
+import { limitVariationPercent } from '../model/mill/evenness.ts';
 import {
   comfortableFibres,
   evennessFacts,
@@ -10,12 +11,14 @@ import {
   twistTable,
 } from '../model/mill/facts.ts';
 import type { SpinningOutcome } from '../model/mill/spin.ts';
+import { strengthUse } from '../model/mill/strength.ts';
 import type { Yarn } from '../model/mill/yarn.ts';
 import type { Season } from '../model/season.ts';
 import { inchesFromMillimetres, TEX_TIMES_NE } from '../model/units.ts';
 import {
   above,
   atStation,
+  between,
   constant,
   decided,
   exact,
@@ -79,6 +82,7 @@ function evennessWorking(yarn: Yarn, season: Season, spinning: SpinningOutcome):
     ],
     exact(yarn.cvPercent, 'percent'),
     percent(yarn.cvPercent),
+    [between('randomEvenness', 'v', 'unevenAtRandom', exact(limitVariationPercent(yarn.fibresInSection), 'percent'))],
   );
 }
 
@@ -86,6 +90,8 @@ function strengthWorking(yarn: Yarn, season: Season, { lot }: SpinningOutcome): 
   const facts = strengthFacts;
   const rotor = yarn.system === 'rotor';
   const upperHalf = inchesFromMillimetres(readFibre(lot.fibre).upperHalfMeanMm);
+  const noil = noilOf(yarn, season);
+  const used = strengthUse(yarn.system, upperHalf, yarn.fibresInSection, noil);
   return formula(
     'yarnStrength',
     [
@@ -101,10 +107,11 @@ function strengthWorking(yarn: Yarn, season: Season, { lot }: SpinningOutcome): 
       input('n', 'fibresInSection', exact(yarn.fibresInSection, 'fibres'), at),
       constant('m', 'usualFibres', facts.useReferenceFibres, 'fibres'),
       constant('g', 'gainPerNoil', facts.gainPerNoilPoint, 'percentPerPoint'),
-      input('p', 'noil', exact(noilOf(yarn, season), 'percent'), decided('spinning')),
+      input('p', 'noil', exact(noil, 'percent'), decided('spinning')),
     ],
     exact(yarn.tenacityCnPerTex, 'centinewtonsPerTex'),
     { as: 'yarnStrength', value: yarn.tenacityCnPerTex },
+    [between('strengthUse', 'z', 'strengthUsed', exact(used, 'fraction'))],
   );
 }
 

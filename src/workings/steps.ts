@@ -4,7 +4,7 @@ import { parts, totalDryKg } from '../model/lot.ts';
 import type { Season } from '../model/season.ts';
 import type { StationId } from '../model/station.ts';
 import type { UnitKey } from './unit-key.ts';
-import type { FormulaWorking, Input, Name, Origin, Printed, ProcedureWorking, Step } from './working.ts';
+import type { Between, FormulaWorking, Input, Name, Origin, Printed, ProcedureWorking, Step } from './working.ts';
 
 /** What explains the figures of one station: a working for each key, or null where the season shows no such number. */
 export type StationWorkings = Readonly<Record<string, (season: Season) => FormulaWorking | ProcedureWorking | null>>;
@@ -59,7 +59,14 @@ export const formula = (
   inputs: readonly Input[],
   value: Exact,
   result: Printed,
-): FormulaWorking => ({ kind: 'formula', formula: id, inputs, exact: value, result });
+  first: readonly Between[] = [],
+): FormulaWorking => ({ kind: 'formula', formula: id, inputs, exact: value, result, first });
+
+/** A number that is worked out before the last formula. */
+export const between = (id: FormulaWorking['formula'], symbol: string, name: string, value: Exact): Between => ({
+  ...input(symbol, name, value, above),
+  formula: id,
+});
 
 /** Dry matter and water of a ledger's line, kg. */
 const entryKg = ({ dryKg, waterKg }: MassEntry): number => totalDryKg(dryKg) + waterKg;
@@ -73,14 +80,16 @@ export function ledgerSteps(ledger: MassLedger): Step[] {
   return [...side('in'), ...side('out')];
 }
 
-/** Everything a ledger sent to an account, part by part, and the water with it. */
+/** Everything a ledger sent to an account, of all that came in: part by part, and the water with it. */
 export function accountWorking(ledger: MassLedger, account: DestinationAccount, decimals: number): ProcedureWorking {
   const entries = ledger.out.filter((entry) => entry.account === account);
-  const steps = parts.flatMap((part) => {
+  const cameInKg = ledger.in.reduce((sum, entry) => sum + entryKg(entry), 0);
+  const ofParts = parts.flatMap((part) => {
     const kg = entries.reduce((sum, entry) => sum + entry.dryKg[part], 0);
     return kg > 0 ? [step({ part }, mass(kg), inLedger(ledger.station))] : [];
   });
   const waterKg = entries.reduce((sum, entry) => sum + entry.waterKg, 0);
+  const steps = [step('cameIn', mass(cameInKg), inLedger(ledger.station)), ...ofParts];
   if (waterKg > 0) steps.push(step({ part: 'water' }, mass(waterKg), inLedger(ledger.station)));
   const allKg = entries.reduce((sum, entry) => sum + entryKg(entry), 0);
   return procedure(steps, mass(allKg, decimals));

@@ -30,6 +30,7 @@ export type UnitKey =
   | 'millitex'
   | 'micronewtonMetres'
   | 'ne'
+  | 'ounces'
   | 'percent'
   | 'percentPerPoint'
   | 'perFibre'

@@ -1,3 +1,4 @@
+import type { PracticeId } from '../checks/practice.ts';
 import type { Season } from '../model/season.ts';
 import type { StationId } from '../model/station.ts';
 import { type BaleKey, baleWorking } from './bale.ts';
@@ -6,13 +7,14 @@ import { bollWorkings } from './boll.ts';
 import { classingWorkings } from './classing.ts';
 import { cleaningWorkings } from './cleaning.ts';
 import { type CountPlace, countWorking } from './counts.ts';
-import { type FibreKey, fibreWorking } from './fibre.ts';
+import { arrayWorking, type FibreKey, fibreWorking } from './fibre.ts';
 import { ginningWorkings } from './ginning.ts';
 import { harvestWorkings } from './harvest.ts';
 import { type LedgerPlace, ledgerWorking } from './ledger.ts';
 import { moduleWorkings } from './module.ts';
 import { type MoneyKey, moneyWorking } from './money.ts';
 import { plantingWorkings } from './planting.ts';
+import { practiceWorking } from './practice.ts';
 import { pressingWorkings } from './pressing.ts';
 import { type SeedKey, seedWorking } from './seed.ts';
 import { sewingWorkings } from './sewing.ts';
@@ -37,9 +39,14 @@ export type Asked =
       readonly at: string;
       readonly place: LedgerPlace;
     }
-  | { readonly topic: 'count'; readonly place: CountPlace };
+  | { readonly topic: 'count'; readonly place: CountPlace }
+  /** A length of the fibre card's array. */
+  | { readonly topic: 'array'; readonly index: number; readonly share: number; readonly laid: number }
+  /** This season's figure beside what practitioners say. */
+  | { readonly topic: 'practice'; readonly id: PracticeId };
 
-const stations: Readonly<Record<StationId, StationWorkings>> = {
+/** The figures of each station. */
+export const stationWorkings: Readonly<Record<StationId, StationWorkings>> = {
   planting: plantingWorkings,
   bloom: bloomWorkings,
   boll: bollWorkings,
@@ -58,7 +65,7 @@ const stations: Readonly<Record<StationId, StationWorkings>> = {
 export function workOut(season: Season, asked: Asked): Working | null {
   switch (asked.topic) {
     case 'reading':
-      return stations[asked.station][asked.key]?.(season) ?? null;
+      return stationWorkings[asked.station][asked.key]?.(season) ?? null;
     case 'fibre':
       return fibreWorking(season, asked.index, asked.key);
     case 'bale':
@@ -71,5 +78,9 @@ export function workOut(season: Season, asked: Asked): Working | null {
       return ledgerWorking(season, asked.station, asked.oneBale, asked.decimals, asked.place);
     case 'count':
       return countWorking(season, asked.place);
+    case 'array':
+      return arrayWorking(season, asked.index, asked.share, asked.laid);
+    case 'practice':
+      return practiceWorking(season, asked.id);
   }
 }

@@ -1,3 +1,4 @@
+import type { Practice } from '../checks/practice.ts';
 import type { Fact } from '../model/fact.ts';
 import type { CountName, DestinationAccount, SourceAccount } from '../model/ledger.ts';
 import type { Part } from '../model/lot.ts';
@@ -40,6 +41,8 @@ export type Printed =
   | { readonly as: QuantityKind; readonly value: number; readonly decimals?: number }
   /** In a unit of its own, to about five figures, the same in both unit systems. */
   | { readonly as: 'exact'; readonly value: number; readonly unit: UnitKey }
+  /** In the words in which practitioners say such a figure. */
+  | { readonly as: 'told'; readonly unit: Practice['unit']; readonly value: number }
   /** Percent along and across. */
   | { readonly as: 'both'; readonly length: number; readonly width: number }
   | { readonly as: 'word'; readonly list: WordList; readonly word: string }
@@ -81,9 +84,16 @@ export interface Input extends Step {
   readonly value: Extract<Printed, { as: 'exact' }>;
 }
 
+/** A number that a formula of its own gives first, and that goes into the last one under its letter. */
+export interface Between extends Input {
+  readonly formula: FormulaId;
+}
+
 /** A closed form: what goes in, and what the model made of it. */
 export interface FormulaWorking {
   readonly kind: 'formula';
+  /** What is worked out first, in its order. */
+  readonly first: readonly Between[];
   readonly formula: FormulaId;
   readonly inputs: readonly Input[];
   /** The model's own value, in the formula's unit. */

@@ -58,7 +58,7 @@ const layers: Readonly<Record<string, Layer>> = {
   trace: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: modelPackages },
   list: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: [] },
   checks: { layers: [...modelLayers, 'checks'], packages: [] },
-  workings: { layers: [...modelLayers, 'workings'], packages: [] },
+  workings: { layers: [...modelLayers, 'checks', 'workings'], packages: [] },
   doubt: { layers: [...modelLayers, 'doubt'], packages: [] },
   statechart: { layers: [...modelLayers, 'statechart'], packages: ['xstate'] },
   style: { layers: ['style'], packages: [] },

@@ -55,7 +55,7 @@ describe('a wrong formula is seen', () => {
     ['two letters changed about', 'turnout', '100 * S / L'],
     ['dry basis in the place of wet basis', 'moisture', '100 * w / d'],
     ['a rounding left out', 'modules', 'max(1, S / (0.45359237 * m))'],
-    ['a limit left out', 'yarnStrength', 'S * c * max(l, (u + a * (L - q) + b * (n - m)) * (1 + g * p))'],
+    ['a limit left out', 'strengthUse', 'max(l, (u + a * (L - q) + b * (n - m)) * (1 + g * p))'],
     ['a power left out', 'knitWeight', 'c * w / (l / 10) * l * T / 100'],
   ] as const)('%s', (_, id, wrong) => {
     expect(() => holdToModel(wrong, models[id])).toThrow();

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { micronaireOf } from '../../src/model/fibre.ts';
 import { micronaireFacts } from '../../src/model/fibre-facts.ts';
-import { yarnVariationPercent } from '../../src/model/mill/evenness.ts';
+import { limitVariationPercent, yarnVariationPercent } from '../../src/model/mill/evenness.ts';
 import {
   evennessFacts,
   fewestFibres,
@@ -11,15 +11,34 @@ import {
 } from '../../src/model/mill/facts.ts';
 import { fibreEndsPerCm } from '../../src/model/mill/hairiness.ts';
 import { fibresInSection, judgeCount } from '../../src/model/mill/limits.ts';
-import { yarnTenacityCnPerTex } from '../../src/model/mill/strength.ts';
+import { strengthUse, yarnTenacityCnPerTex } from '../../src/model/mill/strength.ts';
 import { turnsPerInch } from '../../src/model/mill/twist.ts';
-import { always, type FormulaModel, from, letters, oneOf } from './formula-model.ts';
+import { always, type FormulaModel, from, letters, oneOf, type Values } from './formula-model.ts';
 
 /** The finest whole count that the mill's judge finds for a system. */
 const ceilingNe = (system: SpinningSystem, mtex: number) => Math.floor(judgeCount(system, 1, mtex, 1).ceilingNe);
 
 /** Only a comber takes noil out. */
 const ringSystem = (noil: number): SpinningSystem => (noil > 0 ? 'ringCombed' : 'ringCarded');
+
+/** What the share of the fibre's strength that a yarn uses hangs on. */
+const used: fc.Arbitrary<Values> = fc
+  .record({ rotor: fc.boolean(), L: from(0.8, 1.6), n: from(30, 900), noil: from(0, 20) })
+  .map(({ rotor, L, n, noil }) => ({
+    h: (rotor ? strengthFacts.rotorUseHigh : strengthFacts.ringUseHigh).value,
+    l: (rotor ? strengthFacts.rotorUseLow : strengthFacts.ringUseLow).value,
+    u: (rotor ? strengthFacts.rotorUse : strengthFacts.ringUse).value,
+    a: strengthFacts.usePerInch.value,
+    L,
+    q: strengthFacts.useReferenceInches.value,
+    b: strengthFacts.usePerFibre.value,
+    n,
+    m: strengthFacts.useReferenceFibres.value,
+    g: strengthFacts.gainPerNoilPoint.value,
+    p: rotor ? 0 : noil,
+  }));
+const useOf = ({ u, L, n, p }: Values): number =>
+  strengthUse(u === strengthFacts.rotorUse.value ? 'rotor' : ringSystem(p!), L!, n!, p!);
 
 /** The formulas of the fibre and the yarn. */
 export const millFormulas = {
@@ -35,13 +54,17 @@ export const millFormulas = {
     inputs: letters({ n: always(fewestFibres.rotor), H: from(100, 260), c: always(limitFacts.rotorHighestNe) }),
     compute: ({ H }) => ceilingNe('rotor', H!),
   },
+  randomEvenness: {
+    inputs: letters({ f: always(evennessFacts.limitFactor), n: from(30, 900) }),
+    compute: ({ n }) => limitVariationPercent(n!),
+  },
   evenness: {
     inputs: fc
       .record({ rotor: fc.boolean(), n: from(30, 900), s: from(0, 30), noil: from(0, 20) })
       .map(({ rotor, n, s, noil }) => ({
         b: evennessFacts.bestIndex.value,
-        f: evennessFacts.limitFactor.value,
         n,
+        v: limitVariationPercent(n),
         i: (rotor ? evennessFacts.rotorIndex : evennessFacts.ringCardedIndex).value,
         a: evennessFacts.indexPerShortFibrePoint.value,
         s,
@@ -53,24 +76,14 @@ export const millFormulas = {
     compute: ({ i, n, s, p }) =>
       yarnVariationPercent(i === evennessFacts.rotorIndex.value ? 'rotor' : ringSystem(p!), n!, s!, p!),
   },
+  strengthUse: { inputs: used, compute: useOf },
   yarnStrength: {
-    inputs: fc
-      .record({ rotor: fc.boolean(), S: from(20, 50), L: from(0.8, 1.6), n: from(30, 900), noil: from(0, 20) })
-      .map(({ rotor, S, L, n, noil }) => ({
-        S,
-        c: strengthFacts.centinewtonsPerGram.value,
-        h: (rotor ? strengthFacts.rotorUseHigh : strengthFacts.ringUseHigh).value,
-        l: (rotor ? strengthFacts.rotorUseLow : strengthFacts.ringUseLow).value,
-        u: (rotor ? strengthFacts.rotorUse : strengthFacts.ringUse).value,
-        a: strengthFacts.usePerInch.value,
-        L,
-        q: strengthFacts.useReferenceInches.value,
-        b: strengthFacts.usePerFibre.value,
-        n,
-        m: strengthFacts.useReferenceFibres.value,
-        g: strengthFacts.gainPerNoilPoint.value,
-        p: rotor ? 0 : noil,
-      })),
+    inputs: fc.tuple(used, from(20, 50)).map(([values, S]) => ({
+      ...values,
+      S,
+      c: strengthFacts.centinewtonsPerGram.value,
+      z: useOf(values),
+    })),
     compute: ({ S, u, L, n, p }) =>
       yarnTenacityCnPerTex(u === strengthFacts.rotorUse.value ? 'rotor' : ringSystem(p!), S!, L!, n!, p!),
   },

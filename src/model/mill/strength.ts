@@ -4,8 +4,15 @@ import { type SpinningSystem, strengthFacts } from './facts.ts';
 /**
  * Share of the fibre's strength that the yarn uses: inside the published band of its system, higher for longer staple, for
  * more fibres in the section and for more noil combed out.
+ * @param noilPercent taken out by the comber, 0 where there is none
+ * @returns fraction
  */
-function strengthUse(system: SpinningSystem, upperHalfMeanInches: number, fibres: number, noilPercent: number): number {
+export function strengthUse(
+  system: SpinningSystem,
+  upperHalfMeanInches: number,
+  fibres: number,
+  noilPercent: number,
+): number {
   const facts = strengthFacts;
   const [low, usual, high] =
     system === 'rotor'

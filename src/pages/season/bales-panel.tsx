@@ -3,7 +3,8 @@ import { useWords } from '../../language/words.ts';
 import type { ClassedBale } from '../../model/classing/class-bales.ts';
 import type { Season } from '../../model/season.ts';
 import { kilogramsFromPounds } from '../../model/units.ts';
-import { WorkingNumber, WorkingRow } from '../../ui/working-view.tsx';
+import { WorkingNumber } from '../../ui/working-number.tsx';
+import { WorkingRow } from '../../ui/working-place.tsx';
 import type { BaleKey } from '../../workings/bale.ts';
 import { workingSource } from './working-source.ts';
 

@@ -4,7 +4,8 @@ import { type Fibre, readFibre } from '../../model/fibre.ts';
 import { lengthArrayMm } from '../../model/length/statistics.ts';
 import type { FibrePlace, Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
-import { FibreCard } from '../../ui/fibre-card.tsx';
+import { FibreCard, type FibreState } from '../../ui/fibre-card.tsx';
+import type { Asked } from '../../workings/work-out.ts';
 import { workingSource } from './working-source.ts';
 
 /** Fibres laid out on the card; enough for the shape, few enough to see each. */
@@ -51,7 +52,9 @@ export function FibrePanel({ season, station }: { readonly season: Season; reado
   const laidBefore = useMemo(() => (before ? lengthArrayMm(before.lengths, fibresLaid) : null), [before]);
   if (!places || !after) return null;
   const thirties = season.scenario.era === 'thirties';
-  const place = season.fibreTrail.map(({ fibre }) => fibre).lastIndexOf(after);
+  const placeOf = (fibre: Fibre) => season.fibreTrail.map((each) => each.fibre).lastIndexOf(fibre);
+  const source = (state: FibreState, name: string, ask: (index: number) => Asked) =>
+    workingSource(season, words, ask(placeOf(state === 'before' && before ? before : after)), name, `${state}/`);
   const inBoll = places.after === 'boll';
   const note = inBoll ? messages.fibre.handGinned : thirties ? messages.fibre.instrumentToday : null;
   return (
@@ -60,7 +63,11 @@ export function FibrePanel({ season, station }: { readonly season: Season; reado
       reading={readFibre(after)}
       {...(laidBefore && before ? { beforeMm: laidBefore, readingBefore: readFibre(before) } : {})}
       {...(note ? { note } : {})}
-      workingOf={(key, name) => workingSource(season, words, { topic: 'fibre', index: place, key }, name)}
+      workings={{
+        reading: (key, state, name) => source(state, name, (index) => ({ topic: 'fibre', index, key })),
+        array: (share, state, name) =>
+          source(state, name, (index) => ({ topic: 'array', index, share, laid: fibresLaid })),
+      }}
     />
   );
 }

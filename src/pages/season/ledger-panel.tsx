@@ -12,7 +12,9 @@ import type { LedgerColumn } from '../../ui/ledger-rows.ts';
 import { LedgerTable } from '../../ui/ledger-table.tsx';
 import type { Theme } from '../preferences.ts';
 import { LedgerFollow } from './ledger-follow.tsx';
+import { ledgerWorkings } from './ledger-workings.ts';
 import { PartJourney } from './part-journey.tsx';
+import { workingSource } from './working-source.ts';
 
 export type LedgerScale = 'bale' | 'field';
 
@@ -48,7 +50,8 @@ export interface LedgerPanelProps {
 }
 
 export function LedgerPanel({ season, station, theme }: LedgerPanelProps) {
-  const { messages } = useWords();
+  const words = useWords();
+  const { messages } = words;
   const [scale, setScale] = useState<LedgerScale>('bale');
   const [followed, setFollowed] = useState<LedgerColumn | null>(null);
   const whole = season.ledgers.find((each) => each.station === station);
@@ -61,7 +64,11 @@ export function LedgerPanel({ season, station, theme }: LedgerPanelProps) {
     return (
       <section class="ledger-panel" aria-label={messages.ledger.heading}>
         <h2>{messages.ledger.heading}</h2>
-        <CountTable ledgers={counts} caption={messages.readings.countedWholeField} />
+        <CountTable
+          ledgers={counts}
+          caption={messages.readings.countedWholeField}
+          workingOf={(place, name) => workingSource(season, words, { topic: 'count', place }, name)}
+        />
       </section>
     );
   }
@@ -83,7 +90,12 @@ export function LedgerPanel({ season, station, theme }: LedgerPanelProps) {
         />
       </div>
       <LedgerFollow ledger={shown} theme={theme} lotNames={lotNames} followed={followed} onFollow={setFollowed} />
-      <LedgerTable ledger={shown} closingErrorRelative={closingErrorRelative(whole)} lotNames={lotNames} />
+      <LedgerTable
+        ledger={shown}
+        closingErrorRelative={closingErrorRelative(whole)}
+        lotNames={lotNames}
+        workingOf={ledgerWorkings(season, words, station, scale === 'bale')}
+      />
       {followed ? (
         <PartJourney
           season={season}

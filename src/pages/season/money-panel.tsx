@@ -3,7 +3,8 @@ import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import { TrustMark } from '../../ui/trust-mark.tsx';
-import { WorkingNumber, WorkingRow } from '../../ui/working-view.tsx';
+import { WorkingNumber } from '../../ui/working-number.tsx';
+import { WorkingRow } from '../../ui/working-place.tsx';
 import type { MoneyKey } from '../../workings/money.ts';
 import { workingSource } from './working-source.ts';
 

@@ -1,24 +1,14 @@
-import { type Practice, practices } from '../../checks/practice.ts';
+import { type Practice, practices, toldTenth } from '../../checks/practice.ts';
 import { fill } from '../../language/fill.ts';
-import { useWords, type Words } from '../../language/words.ts';
+import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
 import { TrustMark } from '../../ui/trust-mark.tsx';
-
-/** A figure, or a band of two, with its unit in words; dates as dates. */
-function bandText(
-  [low, high]: readonly [number, number],
-  unit: Practice['unit'],
-  { messages, formats }: Words,
-): string {
-  const { practice } = messages;
-  if (unit === 'none') return '';
-  if (unit === 'dayOfYear')
-    return low === high ? formats.day(low) : fill(practice.before, { low: formats.day(low), high: formats.day(high) });
-  const number = (value: number) => formats.number(value, Number.isInteger(value) ? 0 : 2);
-  const n = low === high ? number(low) : fill(practice.band, { low: number(low), high: number(high) });
-  return fill(practice.units[unit], { n });
-}
+import { WorkingNumber } from '../../ui/working-number.tsx';
+import { WorkingPlace } from '../../ui/working-place.tsx';
+import { printed } from './printed.ts';
+import { toldText } from './told-text.ts';
+import { workingSource } from './working-source.ts';
 
 /** What people in the trade say about a station, what is in print, and what this season gives; nothing where nothing is told. */
 export function PracticePanel({ season, station }: { readonly season: Season; readonly station: StationId }) {
@@ -26,10 +16,10 @@ export function PracticePanel({ season, station }: { readonly season: Season; re
   const { practice } = words.messages;
   const rows = practices.filter((row) => row.station === station);
   if (rows.length === 0) return null;
-  const told = (row: Practice) => (row.told ? bandText(row.told, row.unit, words) : practice.words.seedBought);
-  const printed = ({ printed: found, unit }: Practice) => {
+  const told = (row: Practice) => (row.told ? toldText(row.told, row.unit, words) : practice.words.seedBought);
+  const inPrint = ({ printed: found, unit }: Practice) => {
     if (!found?.range) return practice.notPrinted;
-    const range = bandText([found.range[0], found.range[1]], unit, words);
+    const range = toldText([found.range[0], found.range[1]], unit, words);
     return found.mark === 'memory' ? fill(practice.fromMemory, { range }) : range;
   };
   return (
@@ -38,6 +28,7 @@ export function PracticePanel({ season, station }: { readonly season: Season; re
       <dl>
         {rows.map((row) => {
           const ours = row.ours(season);
+          const source = workingSource(season, words, { topic: 'practice', id: row.id }, practice.items[row.id]);
           return (
             <div key={row.id}>
               <dt>
@@ -46,12 +37,17 @@ export function PracticePanel({ season, station }: { readonly season: Season; re
               </dt>
               <dd>{told(row)}</dd>
               <dd class="caption">
-                {practice.printed}: {printed(row)}
+                {practice.printed}: {inPrint(row)}
                 {row.printed ? <span lang="en"> ({row.printed.source})</span> : null}
               </dd>
               {ours === null ? null : (
-                <dd class="caption">
-                  {practice.ours}: {bandText([round(ours), round(ours)], row.unit, words)}
+                <dd class="caption ours">
+                  {practice.ours}:{' '}
+                  <WorkingNumber
+                    text={printed({ as: 'told', unit: row.unit, value: toldTenth(ours) }, words)}
+                    source={source}
+                  />
+                  <WorkingPlace sources={[source]} />
                 </dd>
               )}
             </div>
@@ -62,6 +58,3 @@ export function PracticePanel({ season, station }: { readonly season: Season; re
     </section>
   );
 }
-
-/** To a tenth: what is told is rounder than that. */
-const round = (value: number) => Math.round(value * 10) / 10;

@@ -2,6 +2,7 @@ import { fill } from '../../language/fill.ts';
 import type { Formats } from '../../language/formats.ts';
 import type { Words } from '../../language/words.ts';
 import type { Printed, QuantityKind } from '../../workings/working.ts';
+import { toldText } from './told-text.ts';
 
 type Writer = (formats: Formats, value: number, decimals: number | undefined) => string;
 
@@ -32,11 +33,14 @@ const writers: Readonly<Record<QuantityKind, Writer>> = {
 };
 
 /** A value as a page prints it, in the reader's language and units. One that has a unit of its own needs that unit's sign. */
-export function printed(value: Exclude<Printed, { as: 'exact' }>, { messages, formats }: Words): string {
+export function printed(value: Exclude<Printed, { as: 'exact' }>, words: Words): string {
+  const { messages, formats } = words;
   const { readings } = messages;
   switch (value.as) {
     case 'text':
       return value.text;
+    case 'told':
+      return toldText([value.value, value.value], value.unit, words);
     case 'both':
       return fill(readings.perLength, {
         length: formats.percent(value.length),

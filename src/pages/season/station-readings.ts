@@ -42,11 +42,17 @@ export function stationChanges(season: Season, before: Season | null, station: S
   const then = before ? stationReadings(before, station, words) : [];
   return stationReadings(season, station, words).map(({ key, label, text, trust }) => {
     const was = then.find((each) => each.label === label)?.text;
+    const asked = { topic: 'reading', station, key } as const;
     return {
       label,
       after: text,
-      working: workingSource(season, words, { topic: 'reading', station, key }, label),
-      ...(was === undefined ? {} : { before: was }),
+      working: workingSource(season, words, asked, label),
+      ...(before === null || was === undefined
+        ? {}
+        : {
+            before: was,
+            workingBefore: workingSource(before, words, asked, `${label}, ${words.messages.common.before}`, 'before/'),
+          }),
       ...(trust ? { trust } : {}),
     };
   });

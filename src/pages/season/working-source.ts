@@ -1,6 +1,6 @@
 import type { Words } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
-import type { WorkingSource } from '../../ui/working-view.tsx';
+import type { WorkingSource } from '../../ui/working-source.ts';
 import type { Asked } from '../../workings/work-out.ts';
 
 /** One key for each number that can be asked for. */
@@ -20,6 +20,10 @@ function keyOf(asked: Asked): string {
       return `ledger/${asked.station}/${asked.at}`;
     case 'count':
       return `count/${asked.place.station}/${asked.place.whole}/${asked.place.of}`;
+    case 'array':
+      return `array/${asked.index}/${asked.share}`;
+    case 'practice':
+      return `practice/${asked.id}`;
   }
 }
 

@@ -7,7 +7,8 @@ import type { WorkingWords } from '../../language/messages/en/working-words.ts';
 import type { Words } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import { stationIds } from '../../model/station.ts';
-import type { WorkingLine, WorkingText } from '../../ui/working-view.tsx';
+import type { FormulaLine, WorkingLine, WorkingText } from '../../ui/working-source.ts';
+import type { FormulaId } from '../../workings/formula-texts.ts';
 import { type Asked, workOut } from '../../workings/work-out.ts';
 import type { Name, Origin, Printed, Step, Working } from '../../workings/working.ts';
 import { printed } from './printed.ts';
@@ -84,6 +85,20 @@ const lineOf = (step: Step, speech: Speech): WorkingLine => ({
 
 const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
 
+/** A formula with a number in the place of each letter; one below zero stands in brackets. */
+const filledIn = (markup: string, values: ReadonlyMap<string, number>, formats: Formats): string =>
+  markup.replace(/<mtext>@([\w-]+)@<\/mtext>/g, (_, symbol: string) => {
+    const value = values.get(symbol) ?? Number.NaN;
+    const number = `<mn>${escaped(exactNumber(value, formats))}</mn>`;
+    return value < 0 ? `<mrow><mo>(</mo>${number}<mo>)</mo></mrow>` : number;
+  });
+
+/** What the signs of a formula mean, where not everybody knows them. */
+const notesOf = (markup: string, { signs }: WorkingWords): string[] =>
+  Object.entries({ '⌉': signs.nearest, '⌋': signs.down, max: signs.max, min: signs.min }).flatMap(([sign, note]) =>
+    markup.includes(`>${sign}<`) ? [note] : [],
+  );
+
 function spoken(working: Working, speech: Speech): WorkingText {
   const { workingWords, words } = speech;
   const headings = {
@@ -96,21 +111,23 @@ function spoken(working: Working, speech: Speech): WorkingText {
   if (working.kind === 'procedure') {
     return { formula: null, lines: working.steps.map((step) => lineOf(step, speech)), result, headings };
   }
-  const values = new Map(
-    working.inputs.map(({ symbol, value }) => [symbol.replace('_', '-'), exactNumber(value.value, words.formats)]),
-  );
-  const markup = mathml[working.formula]!;
+  const letters = [...working.first, ...working.inputs];
+  const values = new Map(letters.map(({ symbol, value }) => [symbol.replace('_', '-'), value.value]));
+  const line = (id: FormulaId, exact: Printed): FormulaLine => ({
+    shown: mathml[id]!.formula,
+    filled: filledIn(mathml[id]!.filled, values, words.formats),
+    exact: valueText(exact, speech),
+  });
   return {
     formula: {
-      shown: markup.formula,
-      filled: markup.filled.replace(
-        /<mtext>@([\w-]+)@<\/mtext>/g,
-        (_, symbol: string) => `<mn>${escaped(values.get(symbol) ?? symbol)}</mn>`,
-      ),
-      exact: valueText(working.exact, speech),
+      lines: [
+        ...working.first.map(({ symbol, formula, value }) => ({ symbol, ...line(formula, value) })),
+        line(working.formula, working.exact),
+      ],
       headings: { shown: workingWords.formula, filled: workingWords.filled },
+      notes: notesOf([...working.first, working].map(({ formula }) => mathml[formula]!.formula).join(''), workingWords),
     },
-    lines: working.inputs.map((each) => ({ symbol: each.symbol, ...lineOf(each, speech) })),
+    lines: [...working.inputs, ...working.first].map((each) => ({ symbol: each.symbol, ...lineOf(each, speech) })),
     result,
     headings,
   };

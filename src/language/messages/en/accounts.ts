@@ -92,6 +92,7 @@ export const ledger = {
   closes: 'In less out: {amount} left over. Closing error {error} of what came in.',
   closesExactly: 'In less out: {amount} left over. It closes exactly.',
   open: 'In less out: {amount}. This ledger does not close; please tell us.',
+  closingError: 'Closing error',
   byPart: 'Part by part',
   rounding: 'Rounded so that every row and column adds.',
   counts,

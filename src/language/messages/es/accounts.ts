@@ -78,6 +78,7 @@ export const ledger: typeof englishLedger = {
   closes: 'Entró menos salió: sobran {amount}. Error de cierre: {error} de lo que entró.',
   closesExactly: 'Entró menos salió: sobran {amount}. Cierra exacto.',
   open: 'Entró menos salió: {amount}. Este registro no cierra; conviene avisarnos.',
+  closingError: 'Error de cierre',
   byPart: 'Parte por parte',
   rounding: 'Redondeado de modo que cada fila y cada columna sume.',
   counts: {

@@ -1,0 +1,67 @@
+import type { Page } from 'playwright-core';
+
+/** A number of the page whose working says something else, or nothing. */
+export interface Mismatch {
+  readonly key: string;
+  readonly printed: string;
+  readonly worked: string;
+}
+
+/** The keys of all numbers of the page that open a working; what is folded away is unfolded first. */
+export const numberKeys = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    for (const folded of document.querySelectorAll('main details')) (folded as HTMLDetailsElement).open = true;
+    return [...document.querySelectorAll<HTMLElement>('main .working-number')].map(
+      (each) => each.dataset.working ?? '',
+    );
+  });
+
+/** Opens the working of each number, one after the other, and sets its result beside the number, letter for letter. */
+export const mismatches = (page: Page, keys: readonly string[]): Promise<Mismatch[]> =>
+  page.evaluate(async (asked) => {
+    const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
+    const found: Mismatch[] = [];
+    for (const key of asked) {
+      const number = document.querySelector<HTMLElement>(`[data-working="${CSS.escape(key)}"]`);
+      const printed = number?.textContent ?? '';
+      number?.click();
+      const result = () => document.querySelector('#working-panel .working-result');
+      const late = performance.now() + 5000;
+      while (!result() && performance.now() < late) await frame();
+      const lines = document.querySelectorAll('#working-panel tbody tr').length;
+      const worked = lines > 0 ? (result()?.textContent ?? '') : '';
+      if (printed === '' || worked !== printed) found.push({ key, printed, worked });
+      number?.click();
+      while (result() && performance.now() < late) await frame();
+    }
+    return found;
+  }, keys);
+
+/** Where numbers of the season stand. */
+const places = [
+  '.what-changed tbody td',
+  '.ledger td',
+  '.ledger dd',
+  '.ledger b',
+  '.count-table td',
+  '.bales-panel td',
+  '.money-panel td',
+  '.seed-panel td',
+  '.twin-table td',
+  '.practice-panel .ours',
+  '.finished-quilt p',
+].join(', ');
+
+/** Numbers that stand among the season's figures and open nothing. */
+export const closedNumbers = (page: Page): Promise<string[]> =>
+  page.evaluate(
+    (selector) =>
+      [...document.querySelectorAll(selector)].flatMap((place) => {
+        if (place.closest('.working-panel')) return [];
+        const copy = place.cloneNode(true) as Element;
+        for (const fine of copy.querySelectorAll('.working-number, .working-panel, .unseen')) fine.remove();
+        const left = (copy.textContent ?? '').trim();
+        return /\d/.test(left) ? [left] : [];
+      }),
+    places,
+  );

@@ -1,0 +1,214 @@
+import fc from 'fast-check';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { stationIds } from '../../src/model/station.ts';
+import { long, propertySeed } from '../laws/runs.ts';
+import { openPage, useBrowser } from './browser.ts';
+import { closedNumbers, mismatches, numberKeys } from './working-numbers.ts';
+
+useBrowser();
+
+/** Numbers opened at a station when not all of them are. */
+const picked = 10;
+
+/** Some of the keys, the same in every run; all of them in the long run. */
+function picksOf(keys: readonly string[], seed: number): readonly string[] {
+  if (long || keys.length <= picked) return keys;
+  const some = fc.shuffledSubarray([...keys], { minLength: picked, maxLength: picked });
+  return fc.sample(some, { seed, numRuns: 1 })[0]!;
+}
+
+async function openStation(station: string, farm = 'coastal-plain', options: Parameters<typeof openPage>[0] = {}) {
+  const path = `#/season/${station}?v=1&farm=${farm}&seed=1`;
+  const opened = await openPage({ path, reducedMotion: true, ...options });
+  await opened.page.locator(`main[data-station=${station}] .scene svg`).waitFor();
+  return opened;
+}
+const openNumber = (page: Page, key: string) => page.locator(`[data-working="${key}"]`);
+const panel = (page: Page) => page.locator('#working-panel');
+
+describe.each([
+  { farm: 'coastal-plain', language: 'en-US' },
+  { farm: 'coastal-plain', language: 'es-MX' },
+  { farm: 'hand-picked-1930s', language: 'en-US' },
+])('$farm, $language', ({ farm, language }) => {
+  test.each(stationIds)(
+    'every number at %s opens its working, which ends in that number',
+    async (station) => {
+      const { page, finish } = await openStation(station, farm, { language });
+      const keys = await numberKeys(page);
+      expect(keys.length).toBeGreaterThanOrEqual(8);
+      expect(new Set(keys).size).toBe(keys.length);
+      expect(await closedNumbers(page)).toEqual([]);
+      const picks = picksOf(keys, propertySeed + stationIds.indexOf(station));
+      expect(picks.length).toBeGreaterThanOrEqual(8);
+      expect(await mismatches(page, picks)).toEqual([]);
+      await finish();
+    },
+    long ? 240_000 : 60_000,
+  );
+});
+
+test('on a phone, in kilograms, the list of the ledger opens its numbers too', async () => {
+  const { page, finish } = await openStation('cleaning', 'coastal-plain', { width: 390, height: 844 });
+  await page
+    .getByRole('button', { name: /kg, mm/ })
+    .or(page.getByText('kg, mm'))
+    .first()
+    .click();
+  const keys = await numberKeys(page);
+  expect(await closedNumbers(page)).toEqual([]);
+  expect(await mismatches(page, picksOf(keys, propertySeed))).toEqual([]);
+  await finish();
+});
+
+test('the reader sees a number that differs from its working, and one without', async () => {
+  const { page, finish } = await openStation('ginning');
+  const key = 'ginning/turnout';
+  expect(await mismatches(page, [key])).toEqual([]);
+  await openNumber(page, key).evaluate((number) => {
+    number.textContent = '99.9%';
+  });
+  expect((await mismatches(page, [key])).map((each) => each.printed)).toEqual(['99.9%']);
+  expect(await mismatches(page, ['ginning/nothing'])).toHaveLength(1);
+  await page.evaluate(() => document.querySelector('.seed-panel td')!.append('12.5 lb'));
+  expect(await closedNumbers(page)).toEqual(['12.5 lb']);
+  await finish();
+});
+
+test('what was there before a choice opens the working of that season', async () => {
+  const { page, finish } = await openStation('ginning');
+  const before = await openNumber(page, 'ginning/turnout').innerText();
+  await page.getByRole('radio', { name: '0', exact: true }).check({ force: true });
+  const was = openNumber(page, 'before/ginning/turnout');
+  expect(await was.innerText()).toBe(before);
+  expect(await mismatches(page, ['ginning/turnout', 'before/ginning/turnout'])).toEqual([]);
+  await finish();
+});
+
+test('an open working follows a choice', async () => {
+  const { page, finish } = await openStation('ginning');
+  await openNumber(page, 'ginning/turnout').click();
+  const result = panel(page).locator('.working-result');
+  const before = await result.innerText();
+  await page.getByRole('radio', { name: '0', exact: true }).check({ force: true });
+  await expect.poll(() => result.innerText()).not.toBe(before);
+  expect(await result.innerText()).toBe(await openNumber(page, 'ginning/turnout').innerText());
+  await finish();
+});
+
+test('by keyboard: Enter opens, what it comes to is said, Escape closes and goes back to the number', async () => {
+  const { page, finish } = await openStation('ginning');
+  const number = openNumber(page, 'ginning/turnout');
+  await number.focus();
+  await page.keyboard.press('Enter');
+  await panel(page).locator('.working-result').waitFor();
+  expect(await number.getAttribute('aria-expanded')).toBe('true');
+  const said = page.locator('[role=status]', { hasText: await number.innerText() });
+  await said.waitFor({ state: 'attached' });
+  expect(await said.innerText()).toContain('Turnout');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Escape');
+  await panel(page).waitFor({ state: 'detached' });
+  expect(await number.evaluate((each) => each === document.activeElement)).toBe(true);
+  expect(await number.getAttribute('aria-expanded')).toBe('false');
+  await finish();
+});
+
+test('a working closes with its station', async () => {
+  const { page, finish } = await openStation('ginning');
+  await openNumber(page, 'ginning/turnout').click();
+  await panel(page).waitFor();
+  await page.getByRole('button', { name: /^Cleaning/ }).click();
+  await page.locator('main[data-station=cleaning]').waitFor();
+  await page.getByRole('button', { name: /^Ginning/ }).click();
+  await page.locator('main[data-station=ginning]').waitFor();
+  expect(await panel(page).count()).toBe(0);
+  await finish();
+});
+
+test('the formula is drawn as MathML, with the numbers of the season in it', async () => {
+  const { page, finish } = await openStation('ginning');
+  await openNumber(page, 'ginning/turnout').click();
+  const formulas = panel(page).locator('math');
+  await formulas.first().waitFor();
+  expect(await formulas.count()).toBe(2);
+  const drawn = await formulas.evaluateAll((all) =>
+    all.map((math) => ({ space: math.namespaceURI, height: math.getBoundingClientRect().height })),
+  );
+  for (const { space, height } of drawn) {
+    expect(space).toBe('http://www.w3.org/1998/Math/MathML');
+    expect(height).toBeGreaterThan(20);
+  }
+  expect(await formulas.nth(1).textContent()).toMatch(/100×\d\d,\d{3}\.\d/);
+  await finish();
+});
+
+test('nothing of the workings is fetched before one is opened', async () => {
+  const fetched: string[] = [];
+  const { page, finish } = await openStation('ginning');
+  page.on('request', (request) => fetched.push(request.url()));
+  await page.waitForTimeout(500);
+  expect(fetched.filter((url) => /working/.test(url))).toEqual([]);
+  await openNumber(page, 'ginning/turnout').click();
+  await panel(page).locator('.working-result').waitFor();
+  expect(fetched.filter((url) => /working-text/.test(url))).toHaveLength(1);
+  expect(fetched.filter((url) => /working-words/.test(url))).toHaveLength(1);
+  await finish();
+});
+
+describe.each([
+  { width: 1366, height: 768 },
+  { width: 390, height: 844 },
+  { width: 320, height: 568 },
+])('at $width x $height', (size) => {
+  test.each([
+    ['a formula', 'spinning', 'spinning/tenacity'],
+    ['a procedure', 'boll', 'boll/lintPerBoll'],
+    ['a number of a wide table', 'classing', 'bale/1/value'],
+  ])('%s holds the accessibility rules and nothing scrolls sideways', async (_, station, key) => {
+    const { page, axe, finish } = await openStation(station, 'coastal-plain', size);
+    await openNumber(page, key).click();
+    await panel(page).locator('.working-result').waitFor();
+    expect(await axe()).toEqual([]);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(wide).toBeLessThanOrEqual(0);
+    const inView = await panel(page).evaluate((each) => {
+      const { left, right } = each.getBoundingClientRect();
+      const around = (each.closest('.wide-table') ?? document.documentElement).getBoundingClientRect();
+      return left >= around.left - 1 && right <= around.right + 1;
+    });
+    expect(inView).toBe(true);
+    await finish();
+  });
+});
+
+test('every number is a target of 24 px at least', async () => {
+  for (const station of ['boll', 'ginning', 'classing']) {
+    const { page, finish } = await openStation(station, 'coastal-plain', { width: 390, height: 844 });
+    await numberKeys(page);
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('.working-number')].flatMap((number) => {
+        const { width, height } = number.getBoundingClientRect();
+        return width < 24 || height < 24 ? [`${number.dataset.working}: ${width} x ${height}`] : [];
+      }),
+    );
+    expect(small).toEqual([]);
+    await finish();
+  }
+});
+
+test('on paper an open working stands whole, without its buttons', async () => {
+  // A page of Letter or A4 less its margins is about 690 CSS pixels wide.
+  const { page, finish } = await openStation('spinning', 'coastal-plain', { width: 690, height: 960 });
+  await openNumber(page, 'spinning/tenacity').click();
+  await panel(page).locator('.working-result').waitFor();
+  await page.emulateMedia({ media: 'print' });
+  expect(await panel(page).isVisible()).toBe(true);
+  expect(await panel(page).locator('.working-close').isVisible()).toBe(false);
+  const cut = await panel(page)
+    .locator('.working-formula')
+    .evaluateAll((all) => all.filter((each) => each.scrollWidth > each.clientWidth + 1).length);
+  expect(cut).toBe(0);
+  await finish();
+});
