@@ -24,7 +24,7 @@ const leastPx = (wanted: number): number => (wanted >= 14 ? 14 : Math.min(13, wa
 const LEAST_SHARE = 0.45;
 
 /** Room that a line of words takes, px; a little more than it does. */
-export function wordWidth(text: string, size: number): number {
+function wordWidth(text: string, size: number): number {
   let width = 0;
   for (const letter of text) width += widths.get(letter) ?? COMMON_WIDTH;
   return width * size;

@@ -52,7 +52,7 @@ function rollerMarks(name: string, { x, y, r }: Circle): Mark[] {
 }
 
 /** Where the rotary knife turns, in front of the fixed one. */
-export const rotaryKnifeOf = ({ x, y, r }: Circle): Circle => ({ x: x - r * 1.2, y: y - r * 0.34, r: r * 0.27 });
+const rotaryKnifeOf = ({ x, y, r }: Circle): Circle => ({ x: x - r * 1.2, y: y - r * 0.34, r: r * 0.27 });
 
 function rotaryMarks(name: string, { x, y, r }: Circle): Mark[] {
   const blade: readonly Point[] = [

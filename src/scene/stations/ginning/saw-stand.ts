@@ -59,7 +59,7 @@ function sawMarks(name: string, { x, y, r }: Circle): Mark[] {
   ];
 }
 
-export function brushMarks(name: string, { x, y, r }: Circle): Mark[] {
+function brushMarks(name: string, { x, y, r }: Circle): Mark[] {
   const bristles = Math.max(26, Math.round(r * 0.9));
   return [
     {
