@@ -141,7 +141,7 @@ export const classingGradeChecks: readonly Check[] = [
   }),
   // The line through the middles of the regulation's ranges must name every range by its own staple, at both ends.
   ...byHand.flatMap(([name, low, high]) =>
-    [low, high].map((upperQuartileIn) =>
+    [low, ...(name === '1-1/8' ? [1.246] : []), high].map((upperQuartileIn) =>
       row({
         id: `C07.${upperQuartileIn}`,
         kind: 'definition',

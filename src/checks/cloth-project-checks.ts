@@ -1,7 +1,7 @@
 import { sewingTable } from '../model/cloth/sew.ts';
 import { partMasses } from '../model/lot.ts';
 import { type ChainAverages, type TraceRequest, traceProject } from '../model/trace/trace-project.ts';
-import { backingYards, yardsAtWidth } from '../model/trace/yardage.ts';
+import { backingYards, squareYards, yardsAtWidth } from '../model/trace/yardage.ts';
 import { KG_PER_POUND, nominalMtexFromMicronaire, poundsFromKilograms } from '../model/units.ts';
 import type { Check } from './check.ts';
 import { between, near } from './expected.ts';
@@ -128,6 +128,15 @@ export const clothProjectChecks: readonly Check[] = [
       ours: () => yardsAtWidth(2, 36, width),
     }),
   ),
+  row({
+    id: 'cloth/40',
+    kind: 'plainSum',
+    what: 'duck No. 8, which weighs 11 oz in a piece of 36 by 22 in',
+    source: 'sizes.com, numbered duck',
+    unit: 'oz/yd2',
+    expected: near(18, 0.01),
+    ours: () => 11 / squareYards(36, 22),
+  }),
   row({
     id: 'cloth/56',
     kind: 'exact',

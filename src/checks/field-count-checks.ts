@@ -7,11 +7,12 @@ import { bollsPerFootForBale, lintFromBolls } from '../model/field/yield-estimat
 import { harvest } from '../model/harvest/harvest.ts';
 import { partMasses } from '../model/lot.ts';
 import { openStream } from '../model/random.ts';
-import { KG_PER_POUND, KILO } from '../model/units.ts';
+import { KG_PER_POUND, KILO, poundsFromKilograms, SQUARE_FEET_PER_ACRE } from '../model/units.ts';
 import type { Check } from './check.ts';
-import { between, near } from './expected.ts';
+import { between, near, nearShare } from './expected.ts';
 import { fibreOf } from './fixtures/hand-made-lot.ts';
-import { mean, seedCount } from './sweep.ts';
+import { seedCount } from './seed-count.ts';
+import { mean } from './sweep.ts';
 
 const medium = () => varietyOf('uplandMedium', 'present');
 const counting = 'Mississippi State, Estimating Yield by Boll Counting, tables 1-2';
@@ -33,6 +34,11 @@ const rowFeet: readonly (readonly [rowInches: number, feet: number])[] = [
   [38, 13756],
   [30, 17424],
   [15, 34848],
+];
+/** Plots of a uniformity trial: field, mean seed cotton, length of a plot, yield an acre. */
+const plots: readonly (readonly [field: string, grams: number, feet: number, lbPerAcre: number])[] = [
+  ['A', 468.5, 30, 428],
+  ['B', 527.9, 40, 362],
 ];
 /** Boll, lint percent, lint index, seeds printed. */
 const lamesaBolls: readonly (readonly [bollGrams: number, lintPercent: number, lintIndex: number, seeds: number])[] = [
@@ -92,6 +98,18 @@ export const fieldCountChecks: readonly Check[] = [
       unit: 'ft',
       expected: near(feet, 0.5),
       ours: () => rowFeetPerAcre(row),
+    }),
+  ),
+  ...plots.map(
+    ([field, grams, feet, yieldLb]): Check => ({
+      id: `O29/${field}`,
+      link: 'field',
+      kind: 'plainSum',
+      what: `seed cotton of plots of ${grams} g on 3.5 by ${feet} ft, field ${field}, within 2 percent`,
+      source: 'MacDonald, Barberton 1935-36, by way of agridat macdonald.cotton.uniformity; its author: about 400',
+      unit: 'lb/acre',
+      expected: nearShare(yieldLb, 0.02),
+      ours: () => (poundsFromKilograms(grams / KILO) / (3.5 * feet)) * SQUARE_FEET_PER_ACRE,
     }),
   ),
   {

@@ -1,7 +1,13 @@
 import { breakAtRandom } from '../model/length/breakage.ts';
 import { blend, type LengthDistribution, stepMm, uniformLength } from '../model/length/length-distribution.ts';
 import { removeByLength } from '../model/length/removal.ts';
-import { lengthVariationPercent, meanLengthMm, shareBelow, shortFibrePercent } from '../model/length/statistics.ts';
+import {
+  lengthExceededMm,
+  lengthVariationPercent,
+  meanLengthMm,
+  shareBelow,
+  shortFibrePercent,
+} from '../model/length/statistics.ts';
 import type { Check, CheckKind } from './check.ts';
 import { near } from './expected.ts';
 import {
@@ -237,6 +243,19 @@ const sortedFigure = (figure: string, value: number, tolerance: number, ours: ()
 });
 const cumulated = [1236, 1233, 1218, 1176, 1077, 868, 517, 172, 19];
 
+/**
+ * The sorters' construction on a triangular array of 32 mm: a quarter along from the longest fibre that is as many as half of it, and
+ * a quarter along from the base that half of that length cuts off.
+ */
+const sorted = once(() => {
+  const [array, longestMm] = [triangular(32), 32];
+  const length = (share: number) => lengthExceededMm(array, share, 'number');
+  const place = (lengthMm: number) => 1 - shareBelow(array, lengthMm, 'number');
+  const base = place(length(place(longestMm / 2) / 4) / 2);
+  return { effectiveMm: length(base / 4), shortPercent: 100 * (1 - base) };
+});
+const sorters = 'Clegg’s construction on the sorted array (from memory)';
+
 /** Share of the fibre that an ideal comber takes: all below its cut, none above, or a ramp around it. */
 const noil = (cutMm: number, rampMm: number) =>
   100 *
@@ -285,6 +304,26 @@ export const lengthLawChecks: readonly Check[] = [
       ours: () => 1236 * (1 - shareBelow(printed(), 2 + 2 * k, 'weight')),
     }),
   ),
+  {
+    id: 'length/9.effective',
+    link: 'length',
+    kind: 'exact',
+    what: 'triangular array, longest 32 mm: effective length, 55/64 of the longest',
+    source: sorters,
+    unit: 'mm',
+    expected: near(27.5, stepMm / 2),
+    ours: () => sorted().effectiveMm,
+  },
+  {
+    id: 'length/9.short',
+    link: 'length',
+    kind: 'exact',
+    what: 'triangular array, longest 32 mm: short fiber by the sorters’ construction',
+    source: sorters,
+    unit: '%',
+    expected: near(43.75, 0.5),
+    ours: () => sorted().shortPercent,
+  },
   broken('length/12.number', 'all 28 mm', () => uniformLength(28), 0.01, 1.28),
   broken('length/13.number', 'all 28 mm', () => uniformLength(28), 0.02, 1.56),
   broken('length/15.number', 'uniform 0 to 32 mm', () => triangular(32), 0.02, 1.32),

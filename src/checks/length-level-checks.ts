@@ -127,7 +127,7 @@ export const lengthLevelChecks: readonly Check[] = [
       : { ...common, kind: 'calibrated' };
   }),
   ...uplands.flatMap((cotton) =>
-    (['saw', 'saw+1', 'saw+3'] as const).map(
+    (['saw', 'saw+1', 'saw+2', 'saw+3'] as const).map(
       (place): Check => ({
         id: `length/27.${cotton}-${place}`,
         link: 'length',

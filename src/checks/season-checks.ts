@@ -1,11 +1,12 @@
 import { summariseGin } from '../model/gin/byproducts.ts';
+import { totalDryKg } from '../model/lot.ts';
 import type { Season } from '../model/season.ts';
-import { poundsFromKilograms } from '../model/units.ts';
-import type { Check } from './check.ts';
+import { OUNCES_PER_POUND, poundsFromKilograms } from '../model/units.ts';
+import type { Check, CheckKind } from './check.ts';
 import { between, near } from './expected.ts';
 import { seasonCropChecks } from './season-crop-checks.ts';
 import { seasonFieldChecks } from './season-field-checks.ts';
-import { type FarmName, mean, seasonMean } from './sweep.ts';
+import { allFarms, type FarmName, mean, seasonMean } from './sweep.ts';
 
 type Bale = NonNullable<Season['classing']>['classed'][number];
 
@@ -14,10 +15,15 @@ const lintLbPerAcre = ({ pressing, scenario }: Season) =>
 const ofBales = (figure: (bale: Bale) => number) => (season: Season) => mean(season.classing!.classed.map(figure));
 const ginOf = ({ cleaning, ginning, pressing }: Season) =>
   summariseGin(cleaning!.ledger, ginning!.ledger, pressing!.ledger);
+/** Mass of a bale's classing sample, water with it, oz. */
+function sampleOunces({ classing }: Season): number {
+  const { dryKg, waterKg } = classing!.ledger.out.find(({ account }) => account === 'classingSample')!;
+  return (OUNCES_PER_POUND * poundsFromKilograms(totalDryKg(dryKg) + waterKg)) / classing!.classed.length;
+}
 const whiteAndBright = (color: string) =>
   color[1] === '1' ? Number(color) <= 41 : color[1] === '2' && Number(color) <= 32;
 
-type Kind = 'calibrated' | 'notTuned';
+type Kind = Exclude<CheckKind, 'knownMiss'>;
 /** One published figure of the season and our mean of it, farm by farm. */
 function farmRows(
   id: string,
@@ -132,6 +138,17 @@ const classingChecks: readonly Check[] = [
         ),
       ),
   },
+  ...farmRows(
+    'patch',
+    'plainSum',
+    'side of the patch that one boll makes',
+    'in',
+    ({ sewing }) => sewing!.patchInchesPerBoll!,
+    allFarms.map((name) => [name, between(3.25, 4.5), 'worked by hand: 1.2-1.8 g of lint in quilting cotton']),
+  ),
+  ...farmRows('sample', 'definition', 'classing sample of a bale, both sides together', 'oz', sampleOunces, [
+    ['coastalPlain', near(8, 1e-6), 'USDA-AMS, The Classification of Cotton (AH-566): at least 4 oz from each side'],
+  ]),
   ...farmRows(
     'uniformity',
     'calibrated',

@@ -8,7 +8,8 @@ import type { ClimateId } from '../model/scenario.ts';
 import { inchesFromMillimetres, THIRTY_SECONDS_PER_INCH } from '../model/units.ts';
 import type { Check } from './check.ts';
 import { between, near } from './expected.ts';
-import { cropOf, farmMean, fibreInBolls, fieldFigures, fieldMean, mean, planOf, seedCount, standing } from './sweep.ts';
+import { seedCount } from './seed-count.ts';
+import { cropOf, farmMean, fibreInBolls, fieldFigures, fieldMean, mean, planOf, standing } from './sweep.ts';
 
 /** Statistics count ginned lint: a spindle leaves 5 % in the field, a stripper 4 %, and the gin loses 5 % more. */
 const ginnedLb =

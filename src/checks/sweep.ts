@@ -10,9 +10,8 @@ import type { WeatherYear } from '../model/field/weather.ts';
 import { openStream } from '../model/random.ts';
 import type { ClimateId, Scenario } from '../model/scenario.ts';
 import type { Season } from '../model/season.ts';
+import { seedCount } from './seed-count.ts';
 
-/** Seasons behind a mean: seeds 1 to this. */
-export const seedCount = 40;
 const seeds = Array.from({ length: seedCount }, (_, index) => index + 1);
 
 /** Runs a slow thing once, when first asked. */
@@ -35,6 +34,7 @@ const farms = {
 } as const;
 /** A farm by its climate, or the hand-picked one. */
 export type FarmName = keyof typeof farms;
+export const allFarms = Object.keys(farms) as FarmName[];
 const farm = (name: FarmName): Scenario => farmOf(farms[name])!;
 
 /** The field of a farm as it is planned. */

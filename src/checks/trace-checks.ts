@@ -1,6 +1,6 @@
 import { chainFacts } from '../model/trace/facts.ts';
 import { type Trace, type TraceRequest, traceProject } from '../model/trace/trace-project.ts';
-import { POUNDS_PER_STATISTICAL_BALE, poundsFromKilograms, SQUARE_METRES_PER_ACRE } from '../model/units.ts';
+import { poundsFromKilograms, SQUARE_METRES_PER_ACRE } from '../model/units.ts';
 import type { Check } from './check.ts';
 import { between, near, nearShare } from './expected.ts';
 
@@ -12,36 +12,8 @@ function traced(request: TraceRequest): Trace {
 const quilting = { yards: 1, widthInches: 45, ouncesPerSquareYard: 3.66 };
 const twin = () => traced({ project: 'twin-quilt' });
 const acresOf = ({ squareMetres }: Trace) => squareMetres / SQUARE_METRES_PER_ACRE;
-const list = 'National Cotton Council, what one bale of cotton makes';
 
 export const traceChecks: readonly Check[] = [
-  ...(
-    [
-      ['flat-sheet', 249],
-      ['pillowcase', 1256],
-    ] as const
-  ).map(
-    ([project, pieces]): Check => ({
-      id: `trace/${project}`,
-      link: 'trace',
-      kind: 'notTuned',
-      what: `lint of one ${project}, of which a bale makes ${pieces}, within 35 percent`,
-      source: list,
-      unit: 'lb',
-      expected: nearShare(POUNDS_PER_STATISTICAL_BALE / pieces, 0.35),
-      ours: () => poundsFromKilograms(traced({ project }).lintKg),
-    }),
-  ),
-  {
-    id: 'trace/lint-per-yard',
-    link: 'trace',
-    kind: 'notTuned',
-    what: 'bale lint of a yard of quilting cotton 45 inches wide: about 0.38 lb, within 15 percent',
-    source: 'a farm blog that works back from the National Cotton Council’s list (donienefullagar)',
-    unit: 'lb',
-    expected: nearShare(0.38, 0.15),
-    ours: () => poundsFromKilograms(traced(quilting).lintKg),
-  },
   {
     id: 'trace/cloth-weight',
     link: 'trace',
@@ -51,20 +23,6 @@ export const traceChecks: readonly Check[] = [
     unit: 'lb',
     expected: nearShare(1 / 3.5, 0.005),
     ours: () => poundsFromKilograms(traced(quilting).clothKg),
-  },
-  {
-    id: 'trace/bolls-per-row-foot',
-    link: 'trace',
-    kind: 'notTuned',
-    what: 'bolls on a foot of row for each 480-lb bale an acre, back from a twin quilt: ten, 10 percent allowed',
-    source: 'Kansas State, Estimating cotton lint yield from boll counts',
-    unit: 'bolls/ft',
-    expected: near(10, 1),
-    ours: () => {
-      const trace = twin();
-      const bales = poundsFromKilograms(trace.lintKg) / acresOf(trace) / POUNDS_PER_STATISTICAL_BALE;
-      return trace.bolls / trace.rowFeet / bales;
-    },
   },
   {
     id: 'trace/yield',
@@ -88,16 +46,6 @@ export const traceChecks: readonly Check[] = [
       const { lintKg, yarnKg } = traced(quilting);
       return (100 * lintKg) / yarnKg;
     },
-  },
-  {
-    id: 'trace/oil',
-    link: 'trace',
-    kind: 'plainSum',
-    what: 'oil of a short ton of seed on the way back from a twin quilt',
-    source: 'oil-mill interview, farmprogress.com: about 320 lb',
-    unit: 'lb',
-    expected: near(320, 5),
-    ours: () => (2000 * twin().oilKg) / twin().seedKg,
   },
   {
     id: 'trace/machine-speed',

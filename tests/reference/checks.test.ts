@@ -1,7 +1,13 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { allChecks } from '../../src/checks/all-checks.ts';
 import type { Expected } from '../../src/checks/check.ts';
 import { judgeCheck } from '../../src/checks/judge-check.ts';
+
+// The long run stands on two hundred seasons behind every mean instead of forty.
+vi.mock('../../src/checks/seed-count.ts', async () => {
+  const { long } = await import('../laws/runs.ts');
+  return { seedCount: long ? 200 : 40 };
+});
 
 const said = (expected: Expected) =>
   expected.kind === 'near'
@@ -18,12 +24,3 @@ test.each(allChecks.map((check) => [`${check.id} (${check.kind}): ${check.what} 
     expect(passed, `ours ${ours} ${check.unit}, expected ${said(check.expected)}`).toBe(true);
   },
 );
-
-test('every check has a name of its own, a source and, for a miss, a reason', () => {
-  expect(new Set(allChecks.map(({ id }) => id)).size).toBe(allChecks.length);
-  for (const check of allChecks) {
-    expect(check.source.length, check.id).toBeGreaterThan(3);
-    expect(check.what.length, check.id).toBeGreaterThan(5);
-    if (check.kind === 'knownMiss') expect(check.reason.length, check.id).toBeGreaterThan(10);
-  }
-});

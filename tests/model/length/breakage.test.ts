@@ -11,6 +11,13 @@ import { meanLengthMm, shortFibrePercent } from '../../../src/model/length/stati
 
 const peak = gaussianByMass(30.7, 0.16);
 
+test('fifty thousand tiny steps keep the total length to 1e-11 and every number at or above zero', () => {
+  let lengths = uniformLength(32);
+  for (let i = 0; i < 50_000; i++) lengths = breakAtRandom(lengths, 1e-7);
+  expect(Math.abs(totalLengthMm(lengths) - 1)).toBeLessThan(1e-11);
+  expect(Math.min(...lengths)).toBeGreaterThanOrEqual(0);
+});
+
 test('no breaks leave every fibre', () => {
   expect([...breakAtRandom(peak, 0)]).toEqual([...peak]);
   expect(breakByLength(peak, 0)).toBe(peak);
