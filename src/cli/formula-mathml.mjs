@@ -8,12 +8,17 @@ function symbolTex(name) {
   return index === undefined ? `{${letter}}` : `{${letter}_{${index}}}`;
 }
 
+/** Whole digits in threes, as both languages of the page write them. */
+const byThrees = (digits) => digits.replace(/\B(?=(?:\d{3})+$)/g, ',');
+
 /**
  * Style sheets only, no style attributes: the page's content security policy allows no other. Nor may a fraction in a fraction
  * shrink its letters: they are to be read on a phone.
  */
 const bare = (mathml) => {
-  const plain = mathml.replace(/ (?:style|class|scriptlevel)="[^"]*"/g, '');
+  const plain = mathml
+    .replace(/ (?:style|class|scriptlevel)="[^"]*"/g, '')
+    .replace(/<mn>(\d{4,})(\.\d+)?<\/mn>/g, (_, whole, part = '') => `<mn>${byThrees(whole)}${part}</mn>`);
   // Brackets grow around fractions only; around letters alone each pair would grow out of the one inside.
   return /<mfrac>|<msqrt>/.test(plain) ? plain : plain.replaceAll(' stretchy="true"', ' stretchy="false"');
 };
@@ -29,7 +34,8 @@ export async function formulaMathml(texts) {
   const render = (node, symbol) => {
     const tex = node.toTex({
       parenthesis: 'auto',
-      handler: (each) => (each.isSymbolNode ? symbol(each.name) : undefined),
+      // A number stands as it is written, never as a power of ten.
+      handler: (each) => (each.isSymbolNode ? symbol(each.name) : each.isConstantNode ? String(each.value) : undefined),
     });
     // A raised dot is easily lost between numbers.
     return bare(temml.renderToString(tex.replaceAll('\\cdot', '\\times '), { displayMode: true, throwOnError: true }));

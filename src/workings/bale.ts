@@ -44,20 +44,29 @@ function grossWorking({ scenario }: Season, bale: ClassedBale): Working {
 }
 
 /** A reading: what the whole lot would give, this bale's own test, and what stands on the record. */
-function readingSteps(season: Season, bale: ClassedBale, write: (reading: ClassedBale['reading']) => Printed): Step[] {
+function readingSteps(
+  season: Season,
+  bale: ClassedBale,
+  write: (reading: ClassedBale['reading']) => Printed,
+  names = { lot: 'lotReading', own: 'ownTest', record: 'onRecord' },
+): Step[] {
   const { classing } = season;
   return [
-    ...(classing ? [step('lotReading', write(classing.lotReading), { at: 'fibre' })] : []),
+    ...(classing ? [step(names.lot, write(classing.lotReading), { at: 'fibre' })] : []),
     step({ word: 'moduleOfBale', n: bale.module }, count(bale.module), atStation('module')),
-    step('ownTest', write(bale.ownReading), { at: 'chance' }),
-    step('onRecord', write(bale.reading), at),
+    step(names.own, write(bale.ownReading), { at: 'chance' }),
+    step(names.record, write(bale.reading), at),
   ];
 }
 
 const toHundredths = (value: number): Printed => ({ as: 'number', value, decimals: 2 });
 
 function colourWorking(season: Season, bale: ClassedBale): Working {
-  const rd = readingSteps(season, bale, ({ reflectanceRd }) => ({ as: 'number', value: reflectanceRd, decimals: 1 }));
+  const rd = readingSteps(season, bale, ({ reflectanceRd }) => ({ as: 'number', value: reflectanceRd, decimals: 1 }), {
+    lot: 'lotReflectance',
+    own: 'ownReflectance',
+    record: 'recordReflectance',
+  });
   const eye = bale.byEye;
   return procedure(
     [

@@ -71,7 +71,7 @@ export const cleaningWorkings: StationWorkings = {
     const whole = accountWorking(ledger, 'ginTrash', 0);
     const byMachine = machines.flatMap(({ machine, removed }) => {
       const kg = removed.reduce((sum, { account, masses }) => sum + (account === 'ginTrash' ? totalKg(masses) : 0), 0);
-      return kg > 0 ? [step({ machine }, mass(kg), { at: 'machine', machine } as const)] : [];
+      return kg > 0 ? [step({ machine }, mass(kg), atStation('cleaning'))] : [];
     });
     return procedure(byMachine, whole.result);
   }),

@@ -75,7 +75,16 @@ export const ginningWorkings: StationWorkings = {
     const stand = machines.find(({ machine }) => machine === 'sawStand' || machine === 'rollerStand');
     return stand ? lintMoisture(stand.in, standMoisturePercent, { at: 'machine', machine: stand.machine }) : null;
   }),
-  lintCleanerWaste: ginned(({ ledger }) => accountWorking(ledger, 'lintCleanerWaste', 0)),
+  lintCleanerWaste: ginned(({ ledger, machines }) => {
+    const byMachine = machines.flatMap(({ machine, removed }) => {
+      const kg = removed.reduce(
+        (sum, { account, masses }) => sum + (account === 'lintCleanerWaste' ? totalKg(masses) : 0),
+        0,
+      );
+      return kg > 0 ? [step({ machine }, mass(kg), atStation('ginning'))] : [];
+    });
+    return accountWorking(ledger, 'lintCleanerWaste', 0, byMachine);
+  }),
   lintLost: ginned(({ machines }) => {
     const taken = machines.flatMap(({ machine, removed }) => {
       const kg = removed.reduce(
@@ -84,7 +93,7 @@ export const ginningWorkings: StationWorkings = {
       );
       return kg > 0 ? [{ machine, kg }] : [];
     });
-    const steps = taken.map(({ machine, kg }) => step({ machine }, mass(kg), { at: 'machine', machine }));
+    const steps = taken.map(({ machine, kg }) => step({ machine }, mass(kg), atStation('ginning')));
     const none = step('lintCleanersInLine', exact(taken.length), atStation('ginning'));
     return procedure(
       [none, ...steps],

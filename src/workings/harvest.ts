@@ -2,6 +2,7 @@ import { harvestFacts } from '../model/harvest/facts.ts';
 import type { HarvestOutcome } from '../model/harvest/harvest.ts';
 import { totalDryKg, totalKg, totalWaterKg, trashParts } from '../model/lot.ts';
 import type { Season } from '../model/season.ts';
+import { rateSteps } from './ledger-rates.ts';
 import {
   above,
   accountWorking,
@@ -51,8 +52,12 @@ export const harvestWorkings: StationWorkings = {
     );
   }),
   moisture: gathered(({ lot }) => wholeMoisture(lot, at)),
-  leftInField: gathered(({ ledger }) => accountWorking(ledger, 'leftInField', 0)),
-  weathered: gathered(({ ledger }) => accountWorking(ledger, 'weathered', 0)),
+  leftInField: gathered(({ ledger }, season) =>
+    accountWorking(ledger, 'leftInField', 0, rateSteps(season, 'harvest', 'leftInField', 'lint')),
+  ),
+  weathered: gathered(({ ledger }, season) =>
+    accountWorking(ledger, 'weathered', 0, rateSteps(season, 'harvest', 'weathered', 'lint')),
+  ),
   personDays: gathered(({ labour, lot }) =>
     labour.personDays === null
       ? null

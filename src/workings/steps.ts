@@ -80,8 +80,16 @@ export function ledgerSteps(ledger: MassLedger): Step[] {
   return [...side('in'), ...side('out')];
 }
 
-/** Everything a ledger sent to an account, of all that came in: part by part, and the water with it. */
-export function accountWorking(ledger: MassLedger, account: DestinationAccount, decimals: number): ProcedureWorking {
+/**
+ * Everything a ledger sent to an account, of all that came in: part by part, and the water with it.
+ * @param rates the constants that say what the account takes
+ */
+export function accountWorking(
+  ledger: MassLedger,
+  account: DestinationAccount,
+  decimals: number,
+  rates: readonly Step[] = [],
+): ProcedureWorking {
   const entries = ledger.out.filter((entry) => entry.account === account);
   const cameInKg = ledger.in.reduce((sum, entry) => sum + entryKg(entry), 0);
   const ofParts = parts.flatMap((part) => {
@@ -89,7 +97,7 @@ export function accountWorking(ledger: MassLedger, account: DestinationAccount, 
     return kg > 0 ? [step({ part }, mass(kg), inLedger(ledger.station))] : [];
   });
   const waterKg = entries.reduce((sum, entry) => sum + entry.waterKg, 0);
-  const steps = [step('cameIn', mass(cameInKg), inLedger(ledger.station)), ...ofParts];
+  const steps = [step('cameIn', mass(cameInKg), inLedger(ledger.station)), ...rates, ...ofParts];
   if (waterKg > 0) steps.push(step({ part: 'water' }, mass(waterKg), inLedger(ledger.station)));
   const allKg = entries.reduce((sum, entry) => sum + entryKg(entry), 0);
   return procedure(steps, mass(allKg, decimals));

@@ -2,8 +2,10 @@ import type { Cloth } from '../model/cloth/cloth.ts';
 import type { ClothDescription } from '../model/cloth/describe-cloth.ts';
 import type { JerseyDescription } from '../model/cloth/describe-jersey.ts';
 import { feelFacts, geometryFacts, jerseyFacts, shrinkFacts } from '../model/cloth/facts.ts';
+import { fuzzScore } from '../model/cloth/feel.ts';
 import type { Season } from '../model/season.ts';
 import {
+  above,
   atStation,
   constant,
   decided,
@@ -148,6 +150,7 @@ export const weavingWorkings: StationWorkings = {
         step('shortInYarn', percent(yarn.shortFibrePercentByWeight), { at: 'fibre' }),
         step('usualEnds', exact(fuzzEndsPerCm.value, 'endsPerCm'), read(fuzzEndsPerCm)),
         step('doublingShort', percent(fuzzShortPercent.value), read(fuzzShortPercent)),
+        step('fuzzScore', exact(fuzzScore(yarn.fibreEndsPerCm, yarn.shortFibrePercentByWeight)), above),
         step('fuzzLittle', exact(fuzzLittleBelow.value), read(fuzzLittleBelow)),
         step('fuzzMuch', exact(fuzzMuchAbove.value), read(fuzzMuchAbove)),
       ],

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { workingWords as english } from '../../src/language/messages/en/working-words.ts';
 import { workingWords as spanish } from '../../src/language/messages/es/working-words.ts';
 import type { Season } from '../../src/model/season.ts';
+import type { StationId } from '../../src/model/station.ts';
 import { KG_PER_POUND } from '../../src/model/units.ts';
 import { formulaTexts } from '../../src/workings/formula-texts.ts';
 import { workOut } from '../../src/workings/work-out.ts';
@@ -66,6 +67,35 @@ describe.each(farmSeasons)('%s', (_, season) => {
       }
     }
   });
+});
+
+test.each(farmSeasons)('%s: a day is given because what it waited for came on that day and not before', (_, season) => {
+  const asked = (station: StationId, key: string) => workOut(season, { topic: 'reading', station, key });
+  const valueOf = (working: Working | null, word: string): number => {
+    const found =
+      working?.kind === 'procedure'
+        ? working.steps.find(({ name }) => 'word' in name && name.word === word)
+        : undefined;
+    return found && 'value' in found.value ? found.value.value : Number.NaN;
+  };
+  const opened = asked('boll', 'firstOpenBoll');
+  expect(valueOf(opened, 'ripeDayBefore')).toBeLessThan(100);
+  expect(valueOf(opened, 'ripeThatDay')).toBeGreaterThan(100 - 1e-6);
+  const stages: readonly (readonly [StationId, string])[] = [
+    ['planting', 'emerged'],
+    ['planting', 'firstSquare'],
+    ['bloom', 'firstFlower'],
+  ];
+  for (const [station, key] of stages) {
+    const working = asked(station, key);
+    const shift = valueOf(working, 'varietyShift');
+    const heat = valueOf(working, 'heatNeeded') + (Number.isNaN(shift) ? 0 : shift);
+    const days = valueOf(working, 'daysNeeded');
+    expect(valueOf(working, 'heatThatDay'), key).toBeGreaterThanOrEqual(heat - 1e-6);
+    // The day before either the heat or the days still lacked.
+    const lackedDays = valueOf(working, 'daysPassed') - 1 < days;
+    expect(valueOf(working, 'heatDayBefore') < heat || lackedDays, key).toBe(true);
+  }
 });
 
 test('a working whose input is not the one computed with is seen', () => {

@@ -45,10 +45,14 @@ export function drapeOf(
   return { floorMm, bendingLengthMm, rigidity, word };
 }
 
+/** How fuzzy a yarn makes a cloth: fibre ends against the usual, more with short fibre; 1 is carded medium upland without any. */
+export const fuzzScore = (fibreEndsPerCm: number, shortFibrePercent: number): number =>
+  (fibreEndsPerCm / feelFacts.fuzzEndsPerCm.value) * (1 + shortFibrePercent / feelFacts.fuzzShortPercent.value);
+
 /** Fuzz and pilling in a word, from the fibre ends of the yarn and its short fibre. */
 export function fuzzOf(fibreEndsPerCm: number, shortFibrePercent: number): 'little' | 'some' | 'much' {
-  const { fuzzEndsPerCm, fuzzShortPercent, fuzzLittleBelow, fuzzMuchAbove } = feelFacts;
-  const fuzz = (fibreEndsPerCm / fuzzEndsPerCm.value) * (1 + shortFibrePercent / fuzzShortPercent.value);
+  const { fuzzLittleBelow, fuzzMuchAbove } = feelFacts;
+  const fuzz = fuzzScore(fibreEndsPerCm, shortFibrePercent);
   return fuzz < fuzzLittleBelow.value ? 'little' : fuzz > fuzzMuchAbove.value ? 'much' : 'some';
 }
 

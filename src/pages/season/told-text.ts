@@ -12,7 +12,11 @@ export function toldText(
   if (unit === 'none') return '';
   if (unit === 'dayOfYear')
     return low === high ? formats.day(low) : fill(practice.before, { low: formats.day(low), high: formats.day(high) });
-  const number = (value: number) => formats.number(value, Number.isInteger(value) ? 0 : 2);
+  const number = (value: number) => formats.number(value, decimalsOf(value));
   const n = low === high ? number(low) : fill(practice.band, { low: number(low), high: number(high) });
   return fill(practice.units[unit], { n });
 }
+
+/** None, one or two: as many as the figure was told with. */
+const decimalsOf = (value: number): number =>
+  Number.isInteger(value) ? 0 : Math.round(value * 10) / 10 === value ? 1 : 2;

@@ -17,8 +17,9 @@ const figures = 6;
 const mostDecimals = 10;
 const noBreakSpace = '\u00a0';
 
-/** A number to about six figures, without the zeros that say nothing. */
+/** A number to about six figures, all those before the point, without the zeros that say nothing. */
 function exactNumber(value: number, formats: Formats): string {
+  if (Math.abs(value) >= 10 ** (figures - 1)) return formats.number(value, 0);
   const rounded = Number(value.toPrecision(figures));
   let decimals = 0;
   while (decimals < mostDecimals && Number(rounded.toFixed(decimals)) !== rounded) decimals++;
