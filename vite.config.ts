@@ -70,5 +70,7 @@ export default defineConfig({
     exclude: ['tests/browser/**'],
     // Some tests start processes of their own; beside the others on two cores that takes a while.
     testTimeout: 30_000,
+    // Every core: a machine that runs the tests has nothing else to do, and one core less doubles the time on two.
+    maxWorkers: '100%',
   },
 });

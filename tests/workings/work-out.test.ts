@@ -71,7 +71,7 @@ describe.each(farmSeasons)('%s', (_, season) => {
 
 test.each(farmSeasons)('%s: a day is given because what it waited for came on that day and not before', (_, season) => {
   const asked = (station: StationId, key: string) => workOut(season, { topic: 'reading', station, key });
-  const valueOf = (working: Working | null, word: string): number => {
+  const figureOf = (working: Working | null, word: string): number => {
     const found =
       working?.kind === 'procedure'
         ? working.steps.find(({ name }) => 'word' in name && name.word === word)
@@ -79,8 +79,8 @@ test.each(farmSeasons)('%s: a day is given because what it waited for came on th
     return found && 'value' in found.value ? found.value.value : Number.NaN;
   };
   const opened = asked('boll', 'firstOpenBoll');
-  expect(valueOf(opened, 'ripeDayBefore')).toBeLessThan(100);
-  expect(valueOf(opened, 'ripeThatDay')).toBeGreaterThan(100 - 1e-6);
+  expect(figureOf(opened, 'ripeDayBefore')).toBeLessThan(100);
+  expect(figureOf(opened, 'ripeThatDay')).toBeGreaterThan(100 - 1e-6);
   const stages: readonly (readonly [StationId, string])[] = [
     ['planting', 'emerged'],
     ['planting', 'firstSquare'],
@@ -88,13 +88,13 @@ test.each(farmSeasons)('%s: a day is given because what it waited for came on th
   ];
   for (const [station, key] of stages) {
     const working = asked(station, key);
-    const shift = valueOf(working, 'varietyShift');
-    const heat = valueOf(working, 'heatNeeded') + (Number.isNaN(shift) ? 0 : shift);
-    const days = valueOf(working, 'daysNeeded');
-    expect(valueOf(working, 'heatThatDay'), key).toBeGreaterThanOrEqual(heat - 1e-6);
+    const shift = figureOf(working, 'varietyShift');
+    const heat = figureOf(working, 'heatNeeded') + (Number.isNaN(shift) ? 0 : shift);
+    const days = figureOf(working, 'daysNeeded');
+    expect(figureOf(working, 'heatThatDay'), key).toBeGreaterThanOrEqual(heat - 1e-6);
     // The day before either the heat or the days still lacked.
-    const lackedDays = valueOf(working, 'daysPassed') - 1 < days;
-    expect(valueOf(working, 'heatDayBefore') < heat || lackedDays, key).toBe(true);
+    const lackedDays = figureOf(working, 'daysPassed') - 1 < days;
+    expect(figureOf(working, 'heatDayBefore') < heat || lackedDays, key).toBe(true);
   }
 });
 
