@@ -13,7 +13,7 @@ const loseContext = () => {
 
 test('a lost context is survived, twice: the picture is there again and nothing of the season is lost', async () => {
   const { page } = await openPage({ path: '#/season/ginning' });
-  await page.locator('.scene canvas').first().waitFor({ timeout: 20_000 });
+  await page.locator('.scene canvas').first().waitFor({ timeout: 45_000 });
   const ledger = await page.locator('.ledger').innerText();
   for (let loss = 0; loss < 2; loss++) {
     await page.evaluate(loseContext);
@@ -34,7 +34,7 @@ test('a lost context is survived, twice: the picture is there again and nothing 
       )
       .toBe(true);
     await page.waitForTimeout(4500);
-    await page.locator('.scene canvas').first().waitFor({ timeout: 20_000 });
+    await page.locator('.scene canvas').first().waitFor({ timeout: 45_000 });
   }
   expect(await page.locator('.ledger').innerText()).toBe(ledger);
-}, 60_000);
+}, 150_000);
