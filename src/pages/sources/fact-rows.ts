@@ -1,15 +1,15 @@
 import { factUses } from 'virtual:fact-uses';
 import type { Mark } from '../../model/fact.ts';
-import { allFacts, allTables, type CitedTable, type ListedFact, type ListedTable } from '../../model/fact-list.ts';
+import { allFacts, type ListedFact } from '../../model/fact-list.ts';
 
 /** The marks in the order of trust. */
 export const markOrder: readonly Mark[] = ['published', 'derived', 'common practice', 'memory', 'assumption'];
 
-/** How many of the facts, or of the tables, bear each mark, and how many there are. */
-export function coverage(cited: readonly { readonly mark: Mark }[]) {
-  const counts: Record<Mark, number> = { published: 0, derived: 0, 'common practice': 0, memory: 0, assumption: 0 };
-  for (const { mark } of cited) counts[mark] += 1;
-  return { counts, all: cited.length };
+/** How many facts bear each mark. */
+export function coverage(facts: readonly ListedFact[]): ReadonlyMap<Mark, number> {
+  const counts = new Map<Mark, number>(markOrder.map((mark) => [mark, 0]));
+  for (const { fact } of facts) counts.set(fact.mark, (counts.get(fact.mark) ?? 0) + 1);
+  return counts;
 }
 
 /** Files of the model that use a fact; empty where only its own table's reader does. */
@@ -23,26 +23,18 @@ export function usesOf({ name }: ListedFact): readonly string[] {
   return [];
 }
 
-/** Whether every word asked for is in the name, the unit, the source or the note, and the mark is the one asked for. */
-function matches(asked: string, mark: Mark | null, name: string, cited: CitedTable): boolean {
-  if (mark !== null && cited.mark !== mark) return false;
-  const words = asked.toLocaleLowerCase('en').split(/\s+/).filter(Boolean);
-  const text = `${spaced(name)} ${name} ${cited.unit ?? ''} ${cited.source} ${cited.note ?? ''}`.toLocaleLowerCase(
-    'en',
-  );
-  return words.every((word) => text.includes(word));
-}
-
 /**
  * Facts in which every word asked for is found: in the name, the unit, the source or the note.
  * @param mark only facts of this mark; null for all
  */
-export const findFacts = (asked: string, mark: Mark | null): readonly ListedFact[] =>
-  allFacts().filter(({ name, fact }) => matches(asked, mark, name, fact));
-
-/** Tables found in the same way. */
-export const findTables = (asked: string, mark: Mark | null): readonly ListedTable[] =>
-  allTables().filter(({ name, table }) => matches(asked, mark, name, table));
+export function findFacts(asked: string, mark: Mark | null): readonly ListedFact[] {
+  const words = asked.toLocaleLowerCase('en').split(/\s+/).filter(Boolean);
+  return allFacts().filter(({ name, fact }) => {
+    if (mark !== null && fact.mark !== mark) return false;
+    const text = `${spaced(name)} ${name} ${fact.unit} ${fact.source} ${fact.note ?? ''}`.toLocaleLowerCase('en');
+    return words.every((word) => text.includes(word));
+  });
+}
 
 /** 'gin/facts.ginFacts.moistureAtStand' as words: 'moisture at stand'. */
 export function spaced(name: string): string {

@@ -2,16 +2,15 @@ import { useId, useMemo, useState } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import type { Mark } from '../../model/fact.ts';
-import type { ListedFact, ListedTable } from '../../model/fact-list.ts';
+import { allFacts, type ListedFact } from '../../model/fact-list.ts';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
 import { PatchButton } from '../../ui/patch-button.tsx';
-import { Coverage } from './coverage.tsx';
-import { factCsv, findFacts, findTables, markOrder, spaced, usesOf } from './fact-rows.ts';
+import { coverage, factCsv, findFacts, markOrder, spaced, usesOf } from './fact-rows.ts';
 import { RowGroup } from './row-group.tsx';
 import { saveCsv } from './save-csv.ts';
 import { sourcesWords } from './sources-words.ts';
 
-/** Every constant and table, to be searched, with the share of each mark above. */
+/** Every constant, to be searched, with the share of each mark above. */
 export function FactsSection() {
   const { messages, language, formats } = useWords();
   const words = sourcesWords(language);
@@ -19,9 +18,7 @@ export function FactsSection() {
   const [mark, setMark] = useState<Mark | 'all'>('all');
   const id = useId();
   const found = useMemo(() => findFacts(asked, mark === 'all' ? null : mark), [asked, mark]);
-  const tables = useMemo(() => findTables(asked, mark === 'all' ? null : mark), [asked, mark]);
-  const shown = [...found, ...tables];
-  const links = [...new Set(shown.map(({ link }) => link))];
+  const links = [...new Set(found.map(({ link }) => link))];
   const searching = asked.trim() !== '' || mark !== 'all';
   return (
     <section class="facts" aria-label={words.facts}>
@@ -47,24 +44,16 @@ export function FactsSection() {
         value={mark}
         onChoose={setMark}
       />
-      <p role="status">
-        {shown.length > 0
-          ? `${formats.plural(found.length, words.shown)}, ${formats.plural(tables.length, words.tables)}`
-          : words.noneFound}
-      </p>
+      <p role="status">{found.length > 0 ? formats.plural(found.length, words.shown) : words.noneFound}</p>
       {links.map((link) => {
         const facts = found.filter((listed) => listed.link === link);
-        const linkTables = tables.filter((listed) => listed.link === link);
         return (
           <RowGroup
             key={link}
             className="fact-group"
-            title={`${words.links[link]} (${formats.count(facts.length + linkTables.length)})`}
-            open={searching && shown.length <= 60}
-            rows={() => [
-              ...facts.map((listed) => <FactRow key={listed.name} listed={listed} />),
-              ...linkTables.map((listed) => <TableRow key={listed.name} listed={listed} />),
-            ]}
+            title={`${words.links[link]} (${formats.count(facts.length)})`}
+            open={searching && found.length <= 60}
+            rows={() => facts.map((listed) => <FactRow key={listed.name} listed={listed} />)}
           />
         );
       })}
@@ -73,8 +62,42 @@ export function FactsSection() {
   );
 }
 
+/** A strip of cloth as wide as all constants, cut by mark; its table says the same. */
+function Coverage() {
+  const { messages, language, formats } = useWords();
+  const words = sourcesWords(language);
+  const facts = allFacts();
+  const counts = coverage(facts);
+  return (
+    <>
+      <div class="coverage" aria-hidden="true">
+        {markOrder.map((mark) => (
+          <i key={mark} data-mark={mark} style={{ flexGrow: counts.get(mark) ?? 0 }} />
+        ))}
+      </div>
+      <ul class="coverage-list">
+        {markOrder.map((mark) => {
+          const count = counts.get(mark) ?? 0;
+          return (
+            <li key={mark} data-mark={mark}>
+              <b>{messages.marks.names[mark]}</b>{' '}
+              {fill(words.coverageOf, {
+                count: formats.count(count),
+                all: formats.count(facts.length),
+                percent: formats.percent((100 * count) / facts.length, 0),
+              })}
+              . <span class="caption">{messages.marks.meaning[mark]}</span>
+            </li>
+          );
+        })}
+      </ul>
+    </>
+  );
+}
+
 function FactRow({ listed }: { readonly listed: ListedFact }) {
-  const words = sourcesWords(useWords().language);
+  const { messages, language } = useWords();
+  const words = sourcesWords(language);
   const { name, fact } = listed;
   const uses = usesOf(listed);
   const number = (value: number) => String(value);
@@ -84,38 +107,14 @@ function FactRow({ listed }: { readonly listed: ListedFact }) {
         <b>{spaced(name)}</b>: {number(fact.value)} {fact.unit}
         {fact.range ? ` (${fill(words.between, { low: number(fact.range[0]), high: number(fact.range[1]) })})` : ''}
       </p>
-      <Cited {...fact} />
+      <p>
+        <i>{messages.marks.names[fact.mark]}</i>. <span lang="en">{fact.source}</span>
+        {fact.note ? <span lang="en">. {fact.note}</span> : null}
+      </p>
       <p class="caption">
         <code>{name}</code>
         {uses.length > 0 ? ` ${words.used}: ${uses.join(', ')}` : ''}
       </p>
     </li>
-  );
-}
-
-/** A table stands in its file; here is what it rests on. */
-function TableRow({ listed: { name, table } }: { readonly listed: ListedTable }) {
-  const words = sourcesWords(useWords().language);
-  return (
-    <li class="fact-row" data-mark={table.mark}>
-      <p>
-        <b lang="en">{spaced(name)}</b>: {words.table}
-        {table.unit ? <span lang="en">, {table.unit}</span> : null}
-      </p>
-      <Cited {...table} />
-      <p class="caption">
-        <code>{name}</code>
-      </p>
-    </li>
-  );
-}
-
-/** The mark, the source and what there is to say about it. */
-function Cited({ mark, source, note }: ListedTable['table']) {
-  return (
-    <p>
-      <i>{useWords().messages.marks.names[mark]}</i>. <span lang="en">{source}</span>
-      {note ? <span lang="en">. {note}</span> : null}
-    </p>
   );
 }
