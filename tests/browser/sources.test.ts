@@ -73,8 +73,8 @@ test(
     expect(Object.values(ours).reduce((sum, count) => sum + count, 0)).toBe(allChecks.length);
     await page.locator('summary', { hasText: /^Units/ }).click();
     const row = page.locator('.check-row', { hasText: '480 lb in kg' });
-    expect(await row.innerText()).toContain('217.7');
-    expect(await row.innerText()).toContain('GNU units');
+    await expect.poll(() => row.innerText(), { timeout: 20_000 }).toContain('217.7');
+    await expect.poll(() => row.innerText(), { timeout: 20_000 }).toContain('GNU units');
     expect(await axe()).toEqual([]);
 
     const { name, rows } = await saved(page, 'Save the checks as CSV');
