@@ -14,6 +14,7 @@ import { hashOf, readRoute } from './route.ts';
 const SeasonPage = lazy(() => import('./season/season-page.tsx'));
 const SourcesPage = lazy(() => import('./sources/sources-page.tsx'));
 const ModelPage = lazy(() => import('./model-page.tsx'));
+const ComparePage = lazy(() => import('./compare/compare-page.tsx'));
 
 /** The pages there are, in the order of the navigation. */
 const pages = ['season', 'sources', 'model'] as const;
@@ -116,6 +117,7 @@ export function App() {
             {route.page === 'season' ? <SeasonPage route={route} preferences={preferences} /> : null}
             {route.page === 'sources' ? <SourcesPage /> : null}
             {route.page === 'model' ? <ModelPage /> : null}
+            {route.page === 'compare' ? <ComparePage route={route} preferences={preferences} /> : null}
           </Suspense>
         )}
       </ErrorBoundary>

@@ -8,6 +8,8 @@ export interface FibreArrayProps {
   readonly beforeMm?: readonly number[];
   readonly upperHalfMeanMm: number;
   readonly upperHalfMeanBeforeMm?: number;
+  /** The longest fiber of all that are to be read on one ruler, where several pads lie one above the other. */
+  readonly rulerToMm?: number;
 }
 
 /** Fibers below half an inch are called short. */
@@ -27,11 +29,12 @@ const thinned = (lengths: readonly number[], every: number): readonly number[] =
   every <= 1 ? lengths : lengths.filter((_, index) => index % every === Math.floor(every / 2));
 
 /** The hand sorter's pad: fibers side by side, longest first, at true width on screen. */
-export function FibreArray({ lengthsMm: all, beforeMm, upperHalfMeanMm, upperHalfMeanBeforeMm }: FibreArrayProps) {
+export function FibreArray(props: FibreArrayProps) {
+  const { lengthsMm: all, beforeMm, upperHalfMeanMm, upperHalfMeanBeforeMm, rulerToMm = 0 } = props;
   const { messages, formats, unitSystem } = useWords();
   const { fibre: words } = messages;
   const [pad, width] = useWidth<HTMLDivElement>(firstWidth);
-  const longest = Math.max(all[0] ?? 0, beforeMm?.[0] ?? 0, upperHalfMeanMm, shortBelowMm);
+  const longest = Math.max(all[0] ?? 0, beforeMm?.[0] ?? 0, upperHalfMeanMm, shortBelowMm, rulerToMm);
   const spacing = unitSystem === 'us' ? MM_PER_INCH / 4 : 10;
   const top = Math.ceil(longest / spacing) * spacing;
   const y = (mm: number) => height - edge.bottom - (mm / top) * (height - edge.top - edge.bottom);

@@ -3,6 +3,7 @@ export const navigation = {
   menu: 'Pages',
   pages: {
     season: 'Season',
+    compare: 'Compare',
     bench: 'Bench',
     trace: 'Trace',
     lessons: 'Lessons',

@@ -5,6 +5,7 @@ export const navigation: typeof english = {
   menu: 'Páginas',
   pages: {
     season: 'Temporada',
+    compare: 'Comparar',
     bench: 'Banco',
     trace: 'Origen',
     lessons: 'Lecciones',

@@ -23,6 +23,8 @@ export interface LedgerBandsInput {
   readonly width: number;
   /** Size of the words, px. */
   readonly wordPx: number;
+  /** The mass that the bands at their widest stand for, kg: sets two ledgers on one scale. All that came in where it is left out. */
+  readonly fullKg?: number;
 }
 
 /** Where a strip of a part lies, so that a finger on it can be answered. */
@@ -49,7 +51,7 @@ export function ledgerBands(input: LedgerBandsInput): LedgerBandsPicture {
   const { width, wordPx } = input;
   const total = Math.max(sumOf(input.in), sumOf(input.out));
   if (!(total > 0)) return { height: 0, marks: [], spots: [] };
-  const pxPerKg = TRUNK_PX / total;
+  const pxPerKg = TRUNK_PX / Math.max(total, input.fullKg ?? 0);
   const rowPx = TRUNK_PX / 8;
   const apart = wordPx * 1.55;
   const top = wordPx * 1.35;

@@ -1,0 +1,56 @@
+import { useMemo } from 'preact/hooks';
+import { useWords } from '../../language/words.ts';
+import { type Fibre, readFibre } from '../../model/fibre.ts';
+import { lengthArrayMm } from '../../model/length/statistics.ts';
+import type { Season } from '../../model/season.ts';
+import { ArrayTable } from '../../ui/array-table.tsx';
+import { FibreArray } from '../../ui/fibre-array.tsx';
+import { compareWords } from './compare-words.ts';
+
+/** Fibres laid out on each pad; enough for the shape, few enough to see each. */
+const fibresLaid = 118;
+
+/** The fibre as it lies in the bale: behind the last machine of the gin. */
+const fibreOfBale = ({ fibreTrail }: Season): Fibre | null =>
+  fibreTrail.filter(({ after }) => after !== 'card' && after !== 'comber').at(-1)?.fibre ?? null;
+
+export interface ArraysBesideProps {
+  readonly before: Season;
+  readonly after: Season;
+}
+
+/** The fibre of both seasons laid out, one pad above the other, on one ruler. */
+export function ArraysBeside({ before, after }: ArraysBesideProps) {
+  const { language } = useWords();
+  const said = compareWords(language);
+  const pads = useMemo(
+    () =>
+      [before, after].map((season) => {
+        const fibre = fibreOfBale(season);
+        return fibre
+          ? { lengthsMm: lengthArrayMm(fibre.lengths, fibresLaid), upperHalfMeanMm: readFibre(fibre).upperHalfMeanMm }
+          : null;
+      }),
+    [before, after],
+  );
+  const rulerToMm = Math.max(...pads.map((pad) => pad?.lengthsMm[0] ?? 0));
+  const [first, second] = pads;
+  return (
+    <section class="arrays-beside" aria-labelledby="arrays">
+      <h2 id="arrays">{said.arrays.heading}</h2>
+      <p class="caption">{said.arrays.caption}</p>
+      {pads.map((pad, index) => {
+        const which = index === 0 ? 'before' : 'after';
+        return (
+          <figure key={which} data-side={which}>
+            <figcaption class="side-name" data-side={which}>
+              {said.sides[which]}
+            </figcaption>
+            {pad ? <FibreArray {...pad} rulerToMm={rulerToMm} /> : <p>{said.arrays.none}</p>}
+          </figure>
+        );
+      })}
+      {first && second ? <ArrayTable lengthsMm={second.lengthsMm} beforeMm={first.lengthsMm} /> : null}
+    </section>
+  );
+}

@@ -1,0 +1,149 @@
+import { useState } from 'preact/hooks';
+import type { OutcomeKey } from '../../compare/season-outcomes.ts';
+import { type TakenApart as Apart, type Run, sameFarm, toldOutcomes } from '../../compare/what-made-the-difference.ts';
+import { fill } from '../../language/fill.ts';
+import { useWords } from '../../language/words.ts';
+import { ChoiceRow } from '../../ui/choice-row.tsx';
+import { compareWords } from './compare-words.ts';
+import { decidedText, decisionName } from './decision-text.ts';
+import { signedText } from './outcome-text.ts';
+import { useTakenApart } from './use-taken-apart.ts';
+
+/** The outcomes that are offered, in this order; those that no decision moved are left out. */
+const offered: readonly OutcomeKey[] = [
+  'leftToFarmUsd',
+  'usdPerBale',
+  'lintKg',
+  'staple32nds',
+  'shortFibrePercent',
+  'leafGrade',
+  'clothSquareMetres',
+  'patchInches',
+];
+
+const bar = { width: 110, height: 22 };
+
+/** A tongue of cloth from a seam in the middle: more to the right, less to the left. */
+function PartBar({ value, most }: { readonly value: number; readonly most: number }) {
+  const middle = bar.width / 2;
+  const px = most > 0 ? (value / most) * (middle - 4) : 0;
+  return (
+    <svg viewBox={`0 0 ${bar.width} ${bar.height}`} width={bar.width} height={bar.height} aria-hidden="true">
+      <path
+        class={value < 0 ? 'bar-less' : 'bar-more'}
+        d={`M${middle} 4l${px.toFixed(1)} 1v12l${(-px).toFixed(1)} 1z`}
+      />
+      <path class="bar-seam" d={`M${middle} 0V${bar.height}`} />
+    </svg>
+  );
+}
+
+function PartsTable({ apart, outcome }: { readonly apart: Apart; readonly outcome: OutcomeKey }) {
+  const words = useWords();
+  const { apart: said, outcomes } = compareWords(words.language);
+  const told = (value: number | null) => signedText(outcome, value, words);
+  const rows = [
+    ...(apart.weather ? [{ key: 'weather', name: said.weather, inTurn: apart.weather, alone: apart.weather }] : []),
+    ...apart.parts.map(({ decision, inTurn, alone }) => ({
+      key: `${decision.station}/${decision.key}`,
+      name: `${decisionName(decision, words)}: ${decidedText(decision, decision.from, words)} → ${decidedText(decision, decision.to, words)}`,
+      inTurn,
+      alone,
+    })),
+  ];
+  const most = Math.max(...rows.map(({ inTurn }) => Math.abs(inTurn[outcome] ?? 0)));
+  return (
+    <table class="parts-table">
+      <caption>{outcomes[outcome]}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{said.part}</th>
+          <th scope="col" class="bar-cell">
+            <span class="unseen">{said.inTurn}</span>
+          </th>
+          <th scope="col" class="number">
+            {said.inTurn}
+          </th>
+          <th scope="col" class="number">
+            {said.alone}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ key, name, inTurn, alone }) => (
+          <tr key={key}>
+            <th scope="row">{name}</th>
+            <td class="bar-cell">
+              <PartBar value={inTurn[outcome] ?? 0} most={most} />
+            </td>
+            <td class="number">{told(inTurn[outcome])}</td>
+            <td class="number">{told(alone[outcome])}</td>
+          </tr>
+        ))}
+        <tr>
+          <th scope="row">{said.together}</th>
+          <td class="bar-cell" />
+          <td class="number" />
+          <td class="number">{told(apart.together[outcome])}</td>
+        </tr>
+      </tbody>
+      <tfoot>
+        <tr class="sum">
+          <th scope="row">{said.whole}</th>
+          <td class="bar-cell" />
+          <td class="number">{told(apart.whole[outcome])}</td>
+          <td class="number">{told(apart.whole[outcome])}</td>
+        </tr>
+      </tfoot>
+    </table>
+  );
+}
+
+export interface TakenApartProps {
+  /** Changes when other runs are compared. */
+  readonly runsKey: string;
+  readonly before: Run;
+  readonly after: Run;
+}
+
+/** The whole difference taken apart, one decision at a time: bars and numbers that add up. */
+export function TakenApart({ runsKey, before, after }: TakenApartProps) {
+  const words = useWords();
+  const { apart: said, outcomes } = compareWords(words.language);
+  const { result, done, of } = useTakenApart(runsKey, before, after);
+  const [chosen, setChosen] = useState<OutcomeKey>('leftToFarmUsd');
+  const body = () => {
+    if (!sameFarm(before.scenario, after.scenario)) return <p>{said.cannot}</p>;
+    if (!result) {
+      const counts = { done: words.formats.count(done), of: words.formats.count(of) };
+      return <p role="status">{fill(said.progress, counts)}</p>;
+    }
+    if (result.parts.length === 0 && !result.weather) return <p>{said.none}</p>;
+    const tellable = toldOutcomes(result);
+    const moved = offered.filter((key) => tellable.includes(key) && Math.abs(result.whole[key] ?? 0) > 1e-9);
+    const outcome = moved.includes(chosen) ? chosen : moved[0];
+    if (outcome === undefined) return <p>{said.untold}</p>;
+    return (
+      <>
+        <p class="caption">{said.caption}</p>
+        <ChoiceRow
+          label={said.outcome}
+          options={moved.map((value) => ({ value, label: outcomes[value] }))}
+          value={outcome}
+          onChoose={setChosen}
+        />
+        <PartsTable apart={result} outcome={outcome} />
+        <p class="caption">
+          {result.parts.length === 1 && !result.weather ? `${said.one} ` : ''}
+          {said.togetherMeans}
+        </p>
+      </>
+    );
+  };
+  return (
+    <section class="taken-apart" aria-labelledby="apart">
+      <h2 id="apart">{said.heading}</h2>
+      {body()}
+    </section>
+  );
+}
