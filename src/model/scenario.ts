@@ -56,9 +56,11 @@ const texts = (longestEn: number, longestEs: number) =>
     es: v.pipe(v.string(), v.maxLength(longestEs)),
   });
 
+const farmId = /^[a-z0-9-]{1,40}$/;
+
 const scenarioSchema = v.strictObject({
   version: v.literal(1),
-  id: v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,40}$/)),
+  id: v.pipe(v.string(), v.regex(farmId)),
   name: texts(textLimits.nameEn, textLimits.nameEs),
   story: texts(textLimits.storyEn, textLimits.storyEs),
   climate: v.picklist(climateIds),
@@ -78,6 +80,9 @@ const scenarioSchema = v.strictObject({
     ),
   ),
 });
+
+/** What a farm's id may be: it stands in links and file names. */
+export const isFarmId = (text: string): boolean => farmId.test(text);
 
 const unknownField = 'nothing (unknown field)';
 

@@ -13,13 +13,16 @@ import { hashOf, readRoute } from './route.ts';
 
 const SeasonPage = lazy(() => import('./season/season-page.tsx'));
 const SourcesPage = lazy(() => import('./sources/sources-page.tsx'));
+const FarmPage = lazy(() => import('./farm/farm-page.tsx'));
+const CardPage = lazy(() => import('./card/card-page.tsx'));
 const ModelPage = lazy(() => import('./model-page.tsx'));
 const ComparePage = lazy(() => import('./compare/compare-page.tsx'));
 
 /** The pages there are, in the order of the navigation. */
-const pages = ['season', 'sources', 'model'] as const;
+const pages = ['season', 'farm', 'sources', 'model'] as const;
 const hrefs: Readonly<Record<(typeof pages)[number], string>> = {
   season: hashOf({ page: 'season', station: 'planting', query: '' }),
+  farm: hashOf({ page: 'farm', query: '' }),
   sources: hashOf({ page: 'sources' }),
   model: hashOf({ page: 'model' }),
 };
@@ -88,7 +91,11 @@ export function App() {
         <a class="brand" href={hashOf({ page: 'home' })}>
           {words.messages.common.product}
         </a>
-        <Navigation pages={pages} current={route.page === 'home' ? null : route.page} hrefOf={(page) => hrefs[page]} />
+        <Navigation
+          pages={pages}
+          current={route.page === 'home' ? null : route.page === 'card' ? 'season' : route.page}
+          hrefOf={(page) => hrefs[page]}
+        />
         <LanguageUnitsBar
           theme={preferences.theme}
           onLanguage={(chosen) => change({ language: chosen })}
@@ -115,6 +122,12 @@ export function App() {
             }
           >
             {route.page === 'season' ? <SeasonPage route={route} preferences={preferences} /> : null}
+            {route.page === 'farm' ? (
+              <FarmPage key={route.query} query={route.query} theme={preferences.theme} />
+            ) : null}
+            {route.page === 'card' ? (
+              <CardPage key={route.query} query={route.query} theme={preferences.theme} />
+            ) : null}
             {route.page === 'sources' ? <SourcesPage /> : null}
             {route.page === 'model' ? <ModelPage /> : null}
             {route.page === 'compare' ? <ComparePage route={route} preferences={preferences} /> : null}

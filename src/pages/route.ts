@@ -6,6 +6,7 @@ export type Route =
   | { readonly page: 'sources' }
   | { readonly page: 'model' }
   | { readonly page: 'compare'; readonly query: string }
+  | { readonly page: 'farm' | 'card'; readonly query: string }
   | { readonly page: 'season'; readonly station: StationId; readonly query: string };
 
 /** An address read, and what of it could not be. */
@@ -25,7 +26,8 @@ export function readRoute(hash: string): ReadRoute {
   if (page === undefined) return { route: { page: 'home' }, unread: null };
   if (page === 'sources' || page === 'model')
     return { route: { page }, unread: station === undefined ? null : path.slice(0, 60) };
-  if (page === 'compare') return { route: { page, query }, unread: station === undefined ? null : path.slice(0, 60) };
+  if (page === 'farm' || page === 'card' || page === 'compare')
+    return { route: { page, query }, unread: station === undefined ? null : path.slice(0, 60) };
   if (page !== 'season') return { route: { page: 'home' }, unread: path.slice(0, 60) };
   const known = stationIds.find((id) => id === station);
   if (station !== undefined && known === undefined) {
@@ -40,7 +42,6 @@ export function readRoute(hash: string): ReadRoute {
 /** The hash of a route. */
 export function hashOf(route: Route): string {
   if (route.page === 'home') return '#/';
-  if (route.page === 'compare') return `#/compare?${route.query}`;
-  if (route.page !== 'season') return `#/${route.page}`;
-  return `#/season/${route.station}${route.query ? `?${route.query}` : ''}`;
+  const query = 'query' in route && route.query ? `?${route.query}` : '';
+  return `#/${route.page}${route.page === 'season' ? `/${route.station}` : ''}${query}`;
 }

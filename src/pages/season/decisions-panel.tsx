@@ -23,7 +23,7 @@ function isIdle(scenario: Scenario, station: StationId, key: string): boolean {
 }
 
 /** What a gin of the 1930s did not have to decide: there was no such machine, or only one way. */
-const notInTheThirties: readonly string[] = [
+export const notInTheThirties: readonly string[] = [
   'module/kind',
   'cleaning/dryers',
   'cleaning/dryerAirF',

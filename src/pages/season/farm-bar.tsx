@@ -1,16 +1,15 @@
 import { useState } from 'preact/hooks';
-import { fill } from '../../language/fill.ts';
-import { phrase } from '../../language/phrase.ts';
 import { useWords } from '../../language/words.ts';
 import { farmOf, farms } from '../../model/farms.ts';
-import { climateOf } from '../../model/field/climates.ts';
-import type { Problem } from '../../model/problem.ts';
 import type { Scenario } from '../../model/scenario.ts';
+import { encodeRun } from '../../statechart/saved-run.ts';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
-import { FilePicker } from '../../ui/file-picker.tsx';
 import { PatchButton } from '../../ui/patch-button.tsx';
-import { ProblemList } from '../../ui/problem-list.tsx';
+import { farmWords } from '../farm/farm-words.ts';
+import { ownFarm, ownFarms } from '../farm/shelf.ts';
+import { hashOf } from '../route.ts';
 import type { Session } from './season-session.ts';
+import { WeatherPicker } from './weather-picker.tsx';
 
 export interface FarmBarProps {
   readonly session: Session;
@@ -24,9 +23,15 @@ const largestSeed = 999_999;
 export function FarmBar({ session, scenario, seed }: FarmBarProps) {
   const { messages, language } = useWords();
   const { readings, navigation, common, limits } = messages;
+  const own = farmWords(language);
   const [link, setLink] = useState<'copied' | 'failed' | null>(null);
   const open = (chosen: Scenario, number: number) =>
     session.actor.send({ type: 'OPEN', scenario: chosen, seed: number });
+  const choose = (id: string) => {
+    const mine = ownFarm(id);
+    if (mine?.weather) session.setWeather(mine.weather);
+    open(mine?.scenario ?? farmOf(id) ?? scenario, seed);
+  };
   const copy = () =>
     navigator.clipboard.writeText(location.href).then(
       () => setLink('copied'),
@@ -36,12 +41,15 @@ export function FarmBar({ session, scenario, seed }: FarmBarProps) {
     <section class="farm-bar" aria-label={navigation.farm}>
       <ChoiceRow
         label={navigation.farm}
-        options={farms.map((farm) => ({ value: farm.id, label: farm.name[language] }))}
+        options={[...farms, ...ownFarms().map((own) => own.scenario)].map((farm) => ({
+          value: farm.id,
+          label: farm.name[language] || own.unnamed,
+        }))}
         value={scenario.id}
-        onChoose={(id) => open(farmOf(id) ?? scenario, seed)}
+        onChoose={choose}
       />
       <p>{scenario.story[language]}</p>
-      <p class="caption">{limits.inventedFarm}</p>
+      <p class="caption">{farmOf(scenario.id) ? limits.inventedFarm : own.ownFarm}</p>
       <div class="farm-actions">
         <PatchButton onPress={() => open(scenario, (seed % largestSeed) + 1)}>
           {readings.reseed} ({seed})
@@ -49,6 +57,9 @@ export function FarmBar({ session, scenario, seed }: FarmBarProps) {
         <PatchButton onPress={copy}>{readings.link}</PatchButton>
         <PatchButton onPress={() => session.actor.send({ type: 'START_OVER' })}>{common.startOver}</PatchButton>
       </div>
+      <p>
+        <a href={hashOf({ page: 'farm', query: encodeRun(session.runOf(scenario, seed)) })}>{own.change}</a>
+      </p>
       <p role="status" class="caption">
         {link === 'copied'
           ? session.weather()
@@ -58,53 +69,7 @@ export function FarmBar({ session, scenario, seed }: FarmBarProps) {
             ? `${common.shareFailed} ${location.href}`
             : ''}
       </p>
-      <WeatherPicker session={session} scenario={scenario} />
-    </section>
-  );
-}
-
-/** Real weather from a file on this device, in place of the made-up year. */
-function WeatherPicker({ session, scenario }: { readonly session: Session; readonly scenario: Scenario }) {
-  const { messages } = useWords();
-  const words = messages.problems.weather;
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
-  const weather = session.weather();
-  const read = async (text: string, name: string) => {
-    // The reader is fetched with the first file: most visitors never open one.
-    const { readWeatherRecord } = await import('../../model/field/read-weather-record.ts');
-    const fallbackLatitudeDegrees = climateOf(scenario.climate).latitudeDegrees;
-    const record = readWeatherRecord(text, { units: null, latitudeDegrees: null, fallbackLatitudeDegrees, year: null });
-    if (!record.ok) return setProblems(record.problems);
-    setProblems([]);
-    session.setWeather({ name, year: record.value, notes: record.notes ?? [] });
-  };
-  return (
-    <section class="weather-picker" aria-label={words.heading}>
-      <h3>{words.heading}</h3>
-      <FilePicker
-        label={words.choose}
-        help={words.help}
-        accept=".csv,text/csv"
-        inUse={weather?.name ?? null}
-        onText={read}
-        onFail={(name) =>
-          setProblems([{ field: name, value: words.heading, rule: { kind: 'type', expected: 'a daily record' } }])
-        }
-      />
-      <p>
-        {weather
-          ? fill(words.used, { name: weather.name })
-          : fill(words.generated, { place: messages.climates[scenario.climate] })}
-      </p>
-      {weather && weather.notes.length > 0 ? (
-        <ul class="caption" aria-label={words.notes}>
-          {weather.notes.map((note) => (
-            <li key={note}>{phrase(note, messages.problems.phrases)}</li>
-          ))}
-        </ul>
-      ) : null}
-      {weather ? <PatchButton onPress={() => session.setWeather(null)}>{words.clear}</PatchButton> : null}
-      <ProblemList problems={problems} />
+      <WeatherPicker weather={session.weather()} climate={scenario.climate} onWeather={session.setWeather} />
     </section>
   );
 }

@@ -7,14 +7,23 @@ import { quiltMarks } from '../../scene/quilt/quilt.ts';
 import { Picture } from '../../ui/picture.tsx';
 import { WorkingNumber } from '../../ui/working-number.tsx';
 import { WorkingPlace } from '../../ui/working-place.tsx';
+import { cardWords } from '../card/card-words.ts';
 import type { Theme } from '../preferences.ts';
+import { hashOf } from '../route.ts';
 import { printed } from './printed.ts';
 import { workingSource } from './working-source.ts';
 
 const size = { width: 760, height: 560 };
 
+export interface FinishedQuiltProps {
+  readonly season: Season;
+  readonly theme: Theme;
+  /** The season's own link, for its card. */
+  readonly query: string;
+}
+
 /** The reward and the poster: all twelve blocks sewn, and what one boll came to. */
-export function FinishedQuilt({ season, theme }: { readonly season: Season; readonly theme: Theme }) {
+export function FinishedQuilt({ season, theme, query }: FinishedQuiltProps) {
   const words = useWords();
   const { messages } = words;
   const { stations, navigation, cloth } = messages;
@@ -40,6 +49,9 @@ export function FinishedQuilt({ season, theme }: { readonly season: Season; read
           <WorkingPlace sources={[source]} />
         </>
       ) : null}
+      <p>
+        <a href={hashOf({ page: 'card', query })}>{cardWords(words.language).toCard}</a>
+      </p>
     </div>
   );
 }

@@ -4,7 +4,7 @@ import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import { stationIds } from '../../model/station.ts';
 import { dayAt, stationSpan } from '../../model/timeline.ts';
-import { decodeRun, encodeRun } from '../../statechart/saved-run.ts';
+import { encodeRun } from '../../statechart/saved-run.ts';
 import { speeds } from '../../statechart/season-machine.ts';
 import { Announcer } from '../../ui/announcer.tsx';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
@@ -14,6 +14,8 @@ import { SewistLine } from '../../ui/sewist-line.tsx';
 import { Twin } from '../../ui/twin.tsx';
 import { useNarrow } from '../../ui/use-narrow.ts';
 import { WhatChanged } from '../../ui/what-changed.tsx';
+import { ElsewhereNotes } from '../farm/elsewhere-notes.tsx';
+import { type OpenedRun, openRun } from '../farm/open-run.ts';
 import type { Preferences } from '../preferences.ts';
 import type { Route } from '../route.ts';
 import { sewnBefore, useAddress } from '../use-address.ts';
@@ -73,22 +75,22 @@ const whole = <Snapshot,>(snapshot: Snapshot) => snapshot;
 
 /** The main job: one season, station by station. */
 export default function SeasonPage({ route, preferences }: SeasonPageProps) {
-  const opened = useMemo(() => decodeRun(route.query), []);
-  const session = useMemo(() => openSession(opened.run, route.station, sewnBefore()), [opened]);
+  const opened = useMemo(() => openRun(route.query), []);
+  const session = useMemo(() => openSession(opened.run, route.station, sewnBefore(), opened.weather), [opened]);
   useEffect(() => session.close, [session]);
   return (
     <OneWorkingOpen>
-      <SeasonView session={session} route={route} preferences={preferences} ignored={opened.ignored} />
+      <SeasonView session={session} route={route} preferences={preferences} opened={opened} />
     </OneWorkingOpen>
   );
 }
 
 interface SeasonViewProps extends SeasonPageProps {
   readonly session: Session;
-  readonly ignored: readonly string[];
+  readonly opened: OpenedRun;
 }
 
-function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
+function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
   const words = useWords();
   const { messages, formats } = words;
   const snapshot = useSelector(session.actor, whole);
@@ -113,7 +115,8 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
     />
   );
 
-  useAddress({ page: 'season', station, query: encodeRun({ scenario, seed }) }, sewn);
+  const query = encodeRun(session.runOf(scenario, seed));
+  useAddress({ page: 'season', station, query }, sewn);
   // A link inside the page to another station asks the season to go there, as far as it may.
   useEffect(() => {
     if (route.station !== session.actor.getSnapshot().context.station) session.goTowards(route.station);
@@ -165,11 +168,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
         </p>
         {narrow ? null : map}
       </div>
-      {ignored.length > 0 ? (
-        <p class="address-note" role="status">
-          {messages.problems.address} <code>{ignored.join(' ')}</code>
-        </p>
-      ) : null}
+      <ElsewhereNotes opened={opened} />
       {narrow ? (
         <div class="season-map">
           {map}
@@ -184,7 +183,7 @@ function SeasonView({ session, route, preferences, ignored }: SeasonViewProps) {
       ) : null}
       <figure class="season-scene">
         {finished ? (
-          <FinishedQuilt season={season} theme={preferences.theme} />
+          <FinishedQuilt season={season} theme={preferences.theme} query={query} />
         ) : (
           <SceneView
             season={season}

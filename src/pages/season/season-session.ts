@@ -9,6 +9,8 @@ import { judgeSeason } from '../../statechart/judge-season.ts';
 import { createRunner } from '../../statechart/runner.ts';
 import type { SavedRun } from '../../statechart/saved-run.ts';
 import { type RunnerCommand, seasonMachine } from '../../statechart/season-machine.ts';
+import { weatherKey } from '../../statechart/weather-key.ts';
+import { rememberWeather } from '../farm/shelf.ts';
 import { pageClock } from './page-clock.ts';
 
 /** Seasons kept at hand: enough to step back and forth between a few choices without computing again. */
@@ -25,9 +27,10 @@ export interface OpenedWeather {
  * One visit's season: the statechart, its runner, and the computed season of the decisions in force.
  * @param station where the visitor wants to be; the stations before it are passed as far as the season allows
  * @param sewnBefore blocks sewn when the page was last shown, 0 to 12
+ * @param opened real weather that this device has for the run
  */
-export function openSession(run: SavedRun, station: StationId, sewnBefore = 0) {
-  let weather: OpenedWeather | null = null;
+export function openSession(run: SavedRun, station: StationId, sewnBefore = 0, opened: OpenedWeather | null = null) {
+  let weather = opened;
   const kept = new Map<string, Season>();
 
   const seasonOf = (scenario: Scenario, seed: number): Season => {
@@ -82,9 +85,13 @@ export function openSession(run: SavedRun, station: StationId, sewnBefore = 0) {
     seasonOf,
     goTowards,
     weather: () => weather,
+    /** What a link holds of a season here: the weather under it is named, not held. */
+    runOf: (scenario: Scenario, seed: number): SavedRun =>
+      weather ? { scenario, seed, weather: weatherKey(weather.year) } : { scenario, seed },
     /** Puts real weather under the season, or the generated year back with null, and starts over. */
-    setWeather(opened: OpenedWeather | null) {
-      weather = opened;
+    setWeather(chosen: OpenedWeather | null) {
+      weather = chosen;
+      if (chosen) rememberWeather(chosen);
       kept.clear();
       actor.send({ type: 'START_OVER' });
     },

@@ -1,4 +1,5 @@
 import { csvFormatRows } from 'd3-dsv';
+import { saveFile } from '../save-file.ts';
 
 /**
  * Saves rows as a CSV file on the visitor's device, with a byte order mark so that spreadsheets read the letters right.
@@ -6,11 +7,5 @@ import { csvFormatRows } from 'd3-dsv';
  */
 export function saveCsv(name: string, rows: readonly (readonly (string | number)[])[]): void {
   const text = `\uFEFF${csvFormatRows(rows.map((row) => row.map(String)))}\n`;
-  const url = URL.createObjectURL(new Blob([text], { type: 'text/csv' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  // The download has the file's content by the next turn; the address can go.
-  setTimeout(() => URL.revokeObjectURL(url), 0);
+  saveFile(name, new Blob([text], { type: 'text/csv' }));
 }

@@ -4,6 +4,7 @@ export const navigation = {
   pages: {
     season: 'Season',
     compare: 'Compare',
+    farm: 'Your farm',
     bench: 'Bench',
     trace: 'Trace',
     lessons: 'Lessons',

@@ -6,6 +6,7 @@ export const navigation: typeof english = {
   pages: {
     season: 'Temporada',
     compare: 'Comparar',
+    farm: 'Granja propia',
     bench: 'Banco',
     trace: 'Origen',
     lessons: 'Lecciones',
