@@ -1,7 +1,7 @@
+import { decidedValue, decisionPlaces } from '../../compare/changed-decisions.ts';
 import type { Words } from '../../language/words.ts';
-import { type Decision, decisionTable } from '../../model/decisions.ts';
 import type { Scenario } from '../../model/scenario.ts';
-import { type StationId, stationIds } from '../../model/station.ts';
+import type { StationId } from '../../model/station.ts';
 import { decidedText, decisionName } from '../compare/decision-text.ts';
 
 /** One decision of a farm, in words and units. */
@@ -11,21 +11,18 @@ export interface DecidedLine {
   readonly text: string;
 }
 
-const decisionsOf = (station: StationId) => Object.entries(decisionTable[station]) as [string, Decision][];
-
 /** Every decision of a station as this farm has it, in the table's order. */
-export function decidedLines(scenario: Scenario, station: StationId, words: Words): DecidedLine[] {
-  const values = scenario.decisions[station] as Readonly<Record<string, number | string | boolean>>;
-  return decisionsOf(station).map(([key, decision]) => {
-    const place = { station, key, decision };
-    return { key, label: decisionName(place, words), text: decidedText(place, values[key]!, words) };
-  });
-}
+export const decidedLines = ({ decisions }: Scenario, station: StationId, words: Words): DecidedLine[] =>
+  decisionPlaces
+    .filter((place) => place.station === station)
+    .map((place) => ({
+      key: place.key,
+      label: decisionName(place, words),
+      text: decidedText(place, decidedValue(decisions, place), words),
+    }));
 
 /** A decision's path in a farm file, with the words that the page has for it; any other path as it stands. */
 export function decisionTitle(path: string, words: Words): string {
-  for (const station of stationIds)
-    for (const [key, decision] of decisionsOf(station))
-      if (path === `decisions.${station}.${key}`) return `${decisionName({ station, key, decision }, words)} (${path})`;
-  return path;
+  const place = decisionPlaces.find(({ station, key }) => path === `decisions.${station}.${key}`);
+  return place ? `${decisionName(place, words)} (${path})` : path;
 }
