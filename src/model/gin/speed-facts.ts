@@ -50,3 +50,36 @@ export const turningFacts = {
     mark: 'memory',
   },
 } as const satisfies Record<string, Fact>;
+
+/** How fast the wheels of the cleaning line turn, on the same terms. */
+export const cleaningTurningFacts = {
+  disperser: {
+    value: 300,
+    unit: 'turns/min',
+    range: [200, 500],
+    source: 'spiked cylinders of a module feeder’s dispersing head (ARS Stoneville, Overview of a Cotton Gin, in kind)',
+    mark: 'assumption',
+  },
+  cylinder: {
+    value: 480,
+    unit: 'turns/min',
+    range: [480, 1100],
+    source: 'spiked cylinders of a seed-cotton cleaner, 480 to 1,100 compared (Whitelock & Anthony 2003)',
+    mark: 'published',
+    note: 'faster cylinders clean better and lose more fibre',
+  },
+  extractorSaw: {
+    value: 350,
+    unit: 'turns/min',
+    range: [300, 450],
+    source: 'saw cylinders of stick machines and extractor-feeders (USDA Agriculture Handbook 503)',
+    mark: 'memory',
+  },
+  brush: {
+    value: 1000,
+    unit: 'turns/min',
+    range: [700, 1300],
+    source: 'the doffing brush passes the saw faster than it goes itself (USDA Agriculture Handbook 503, in kind)',
+    mark: 'memory',
+  },
+} as const satisfies Record<string, Fact>;

@@ -1,13 +1,202 @@
-import { flowPicture } from './flow-picture.ts';
-import type { StationPicture } from './picture.ts';
+import { fill } from '../../../language/fill.ts';
+import { machineName } from '../../../language/machine-name.ts';
+import { cleaningWords as en } from '../../../language/messages/en/pictures/cleaning.ts';
+import { cleaningWords as es } from '../../../language/messages/es/pictures/cleaning.ts';
+import type { Words } from '../../../language/words.ts';
+import type { MachineStep } from '../../../model/gin/machine-step.ts';
+import { cleaningTurningFacts } from '../../../model/gin/speed-facts.ts';
+import type { Season } from '../../../model/season.ts';
+import { KG_PER_POUND } from '../../../model/units.ts';
+import type {
+  CleaningInput,
+  LineKind,
+  LineMachine,
+  Taken,
+  Wheel,
+} from '../../../scene/stations/cleaning/cleaning-input.ts';
+import { cleaningLegend, cleaningScene } from '../../../scene/stations/cleaning/cleaning-scene.ts';
+import { type Masses, massOf } from '../../../scene/stations/flow/flow-input.ts';
+import { entryOf } from '../../../scene/stations/flow/labelled-entry.ts';
+import { ledgerRows } from '../../../ui/ledger-rows.ts';
+import { roundToAdd } from '../../../ui/round-to-add.ts';
+import { ledgerOf } from '../ledger-panel.tsx';
+import { baleEntries, roundMassText } from './bale-entries.ts';
+import { baleMasses } from './ledger-amounts.ts';
+import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
 import { seeText } from './see-text.ts';
 
-/** What comes in, and where it goes. */
+/** How many times slower than true the wheels are drawn; all alike, so that they compare. */
+const SLOWED_BY = 20;
+/** The picture on a desk, whose pieces the table tells. */
+const SEEN_AT: PictureSize = { width: 808, height: 430 };
+
+const wordsOf = ({ language }: Words) => (language === 'es' ? es : en);
+const wheels = Object.keys(cleaningTurningFacts) as Wheel[];
+
+const rateText = (wheel: Wheel, words: Words): string =>
+  fill(wordsOf(words).turning, {
+    turns: words.formats.count(cleaningTurningFacts[wheel].value),
+    slowed: words.formats.count(SLOWED_BY),
+  });
+const showsText = (wheel: Wheel, words: Words): string => {
+  const own = wordsOf(words);
+  return fill(own.shows, { part: own.wheels[wheel], rate: rateText(wheel, words) });
+};
+
+/** A machine's number left off: 'dryer2' is a dryer. */
+const baseOf = (machine: string): string => machine.replace(/\d+$/, '');
+const kindOf = (machine: string, { scenario }: Season): LineKind =>
+  machine === 'moduleFeeder' && scenario.decisions.module.kind === 'wagon'
+    ? 'suctionPipe'
+    : (baseOf(machine) as LineKind);
+
+/** Trash by the machine that took it, the numbers rounded so that they add to the ledger's. */
+function trashTaken(season: Season, { formats, messages, unitSystem }: Words): Map<string, Taken> {
+  const ledger = ledgerOf(season, 'cleaning', 'bale');
+  const steps = season.cleaning?.machines ?? [];
+  if (!ledger) return new Map();
+  const rows = ledgerRows(ledger, unitSystem);
+  const { sign } = messages.units[unitSystem === 'us' ? 'pounds' : 'kilograms'];
+  const perKg = unitSystem === 'us' ? 1 / KG_PER_POUND : 1;
+  const taken = steps.flatMap(({ machine, removed }) =>
+    removed.flatMap(({ account, masses }) =>
+      account === 'ginTrash' ? [{ machine, masses: baleMasses(season, masses) }] : [],
+    ),
+  );
+  const total = rows.out.find(({ account }) => account === 'ginTrash')?.all ?? 0;
+  const rounded = roundToAdd(
+    taken.map(({ masses }) => [massOf(masses) * perKg]),
+    [total],
+    rows.decimals,
+  );
+  return new Map(
+    taken.map(({ machine, masses }, i): [string, Taken] => [
+      machine,
+      {
+        masses,
+        amount: (share) => `${formats.number(rounded[i]![0]! * share, rows.decimals)}\u00a0${sign}`,
+      },
+    ]),
+  );
+}
+
+const nameOf = (machine: string, season: Season, words: Words): string =>
+  kindOf(machine, season) === 'suctionPipe' ? wordsOf(words).suctionPipe : machineName(machine, words.messages);
+
+function driedOff({ removed }: MachineStep, season: Season): Masses | null {
+  const vapour = removed.find(({ account }) => account === 'evaporated');
+  return vapour ? baleMasses(season, vapour.masses) : null;
+}
+
+/** The scene of a season: null where nothing came to the gin. */
+export function cleaningInput(season: Season, words: Words, size: PictureSize): CleaningInput | null {
+  const { cleaning } = season;
+  const entries = baleEntries(season, 'cleaning', words);
+  const seedCotton = entries && entryOf(entries.inflow, 'lot');
+  const trash = entries && entryOf(entries.outflow, 'ginTrash');
+  const cleaned = entries && entryOf(entries.outflow, 'lot');
+  const taken = trashTaken(season, words);
+  const feederTook = taken.get('extractorFeeder');
+  if (!cleaning || !entries || !seedCotton || !trash || !cleaned || !feederTook) return null;
+  const own = wordsOf(words);
+  const { formats, messages, unitSystem } = words;
+  const passed = cleaning.machines.filter(({ machine }) => machine !== 'distributor' && machine !== 'extractorFeeder');
+  const overflow = baleMasses(season, cleaning.overflow.returned);
+  const caption = (template: string) => (legend: { tuftKg: number; bitKg: number }) =>
+    fill(template, {
+      tuft: roundMassText(legend.tuftKg, words),
+      bit: roundMassText(legend.bitKg, words),
+      slowed: formats.count(SLOWED_BY),
+      rate: showsText('cylinder', words),
+    });
+  return {
+    line: passed.map(
+      (step): LineMachine => ({
+        id: step.machine,
+        kind: kindOf(step.machine, season),
+        name: nameOf(baseOf(step.machine), season, words),
+        took: taken.get(step.machine) ?? null,
+        driedOff: driedOff(step, season),
+        wentOn: baleMasses(season, step.out),
+      }),
+    ),
+    feeder: { name: machineName('extractorFeeder', messages), took: feederTook },
+    distributor: { name: machineName('distributor', messages) },
+    seedCotton,
+    evaporated: entryOf(entries.outflow, 'evaporated') ?? null,
+    trash,
+    cleaned,
+    overflow: {
+      masses: overflow,
+      name: own.overflow,
+      amount: formats.mass(massOf(overflow), 0).text,
+    },
+    unitKg: unitSystem === 'us' ? KG_PER_POUND : 1,
+    size,
+    turning: {
+      ...(Object.fromEntries(wheels.map((wheel) => [wheel, cleaningTurningFacts[wheel].value])) as Record<
+        Wheel,
+        number
+      >),
+      slowedBy: SLOWED_BY,
+    },
+    labels: {
+      outShare: formats.percent(100 * cleaning.trashRemovedFraction, 0),
+      outWords: own.outWords,
+      short: own.short,
+      shows: Object.fromEntries(wheels.map((wheel) => [wheel, showsText(wheel, words)])) as Record<Wheel, string>,
+      caption: caption(own.caption),
+      captionShort: caption(own.captionShort),
+    },
+  };
+}
+
+/** Which kinds of wheel turn in a season's line. */
+function turningIn(season: Season): Wheel[] {
+  const machines = season.cleaning?.machines.map(({ machine }) => kindOf(machine, season)) ?? [];
+  return wheels.filter((wheel) => wheel !== 'disperser' || machines.includes('moduleFeeder'));
+}
+
+/** The cleaning line: what each machine takes out, and the overflow that runs round. */
 export const cleaningPicture: StationPicture = {
   layOut(season, words, size) {
-    const frame = flowPicture(season, 'cleaning', words, size);
-    return () => frame;
+    const input = cleaningInput(season, words, size);
+    if (!input) return () => null;
+    const frameAt = cleaningScene(input);
+    return ({ progress }) => frameAt(progress);
   },
-  see: (season, words, { dayOfYear }) => seeText(season, 'cleaning', dayOfYear, words),
-  rows: () => [],
+  see(season, words, { dayOfYear }) {
+    const input = cleaningInput(season, words, SEEN_AT);
+    if (!input) return [];
+    const own = wordsOf(words);
+    const taken = [...trashTaken(season, words)];
+    const [machine, most] = taken.reduce((top, each) => (massOf(each[1].masses) > massOf(top[1].masses) ? each : top));
+    return [
+      ...seeText(season, 'cleaning', dayOfYear, words),
+      fill(own.see, { overflow: input.overflow.amount }),
+      fill(own.seeMost, { machine: nameOf(machine, season, words), mass: most.amount(1) }),
+    ];
+  },
+  rows(season, words, { progress }) {
+    const input = cleaningInput(season, words, SEEN_AT);
+    if (!input || !season.cleaning) return [];
+    const own = wordsOf(words);
+    const { seedCotton, evaporated, trash, cleaned, overflow } = input;
+    const legend = cleaningLegend(input);
+    const row = (key: string, label: string, text: string): TwinRow => ({ key, label, text });
+    return [
+      row('in', seedCotton.name, seedCotton.amount(1)),
+      ...[...trashTaken(season, words)].map(([machine, { amount }]) =>
+        row(machine, fill(own.rows.took, { machine: nameOf(machine, season, words) }), amount(progress)),
+      ),
+      row('ginTrash', trash.name, trash.amount(progress)),
+      ...(evaporated ? [row('evaporated', evaporated.name, evaporated.amount(progress))] : []),
+      row('lot', cleaned.name, cleaned.amount(progress)),
+      row('overflow', own.rows.overflow, overflow.amount),
+      row('share', own.rows.share, words.formats.percent(100 * season.cleaning.trashRemovedFraction, 0)),
+      ...turningIn(season).map((wheel) => row(wheel, own.wheels[wheel], rateText(wheel, words))),
+      row('piece', own.rows.piece, roundMassText(legend.tuftKg, words)),
+      row('bit', own.rows.bit, roundMassText(legend.bitKg, words)),
+    ];
+  },
 };
