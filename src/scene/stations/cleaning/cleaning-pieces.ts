@@ -49,7 +49,7 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  * Shares pieces of a part out in proportion to masses: every machine gets within one piece of its due, all together exact.
  * @returns how many each machine gets
  */
-export function dealt(count: number, dues: readonly number[]): number[] {
+function dealt(count: number, dues: readonly number[]): number[] {
   const total = dues.reduce((sum, due) => sum + due, 0);
   if (!(total > 0)) return dues.map(() => 0);
   let run = 0;
