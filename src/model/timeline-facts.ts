@@ -7,7 +7,7 @@ export const timelineFacts = {
     unit: 'steps',
     range: [24, 96],
     source:
-      'work that is not lived day by day is watched in as many steps: enough to see a machine fill, few enough to step through',
+      'work that is not lived day by day, sowing too, is watched in as many steps: enough to see a machine fill, few enough to step through',
     mark: 'assumption',
   },
 } as const satisfies Facts;

@@ -11,11 +11,13 @@ export interface StationSpan {
   readonly toDay: number;
   /** Steps the station takes: its days, or steps of work. */
   readonly steps: number;
+  /** How many of them are work on the first day, before the days begin to count: sowing. */
+  readonly firstDaySteps: number;
 }
 
 /**
  * When a station happens. The field's stations share the growing season between them: Planting until the first square,
- * Bloom until cut-out, Boll until the harvest.
+ * Bloom until cut-out, Boll until the harvest. The planting day itself is watched as work.
  */
 export function stationSpan(season: Season, station: StationId): StationSpan {
   const { events, plantedDay, days, harvestDays } = season.field;
@@ -27,11 +29,14 @@ export function stationSpan(season: Season, station: StationId): StationSpan {
     fromDay,
     toDay,
     steps: Math.max(1, toDay - fromDay),
+    firstDaySteps: 0,
   });
   const stored = lastDay + season.scenario.decisions.module.storageDays;
   switch (station) {
-    case 'planting':
-      return between(plantedDay, square);
+    case 'planting': {
+      const growing = between(plantedDay, square);
+      return { ...growing, steps: workSteps + growing.steps, firstDaySteps: workSteps };
+    }
     case 'bloom':
       return between(square, cutOut);
     case 'boll':
@@ -41,11 +46,19 @@ export function stationSpan(season: Season, station: StationId): StationSpan {
     case 'module':
       return between(lastDay, stored);
     default:
-      return { fromDay: stored, toDay: stored, steps: workSteps };
+      return { fromDay: stored, toDay: stored, steps: workSteps, firstDaySteps: 0 };
   }
 }
 
 /** The day of the year at a step of a station. */
-export function dayAt(span: StationSpan, step: number): number {
-  return Math.round(span.fromDay + ((span.toDay - span.fromDay) * Math.min(step, span.steps)) / span.steps);
+export function dayAt({ fromDay, toDay, steps, firstDaySteps }: StationSpan, step: number): number {
+  const share = Math.max(0, Math.min(step, steps) - firstDaySteps) / (steps - firstDaySteps);
+  return Math.round(fromDay + (toDay - fromDay) * share);
+}
+
+/** The step of a station at which a day begins: the way back from a hand on the ribbon. */
+export function stepOn({ fromDay, toDay, steps, firstDaySteps }: StationSpan, dayOfYear: number): number {
+  if (dayOfYear <= fromDay) return 0;
+  const share = Math.min(1, (dayOfYear - fromDay) / Math.max(1, toDay - fromDay));
+  return firstDaySteps + Math.round((steps - firstDaySteps) * share);
 }

@@ -56,17 +56,6 @@ export interface SceneFrame {
   readonly lapSeconds: number;
 }
 
-/** A picture in which nothing moves. */
-export const stillFrame = (width: number, height: number, still: DisplayList): SceneFrame => ({
-  width,
-  height,
-  still,
-  parts: [],
-  moving: [],
-  over: [],
-  lapSeconds: 1,
-});
-
 /** Where a piece is after some seconds of motion. */
 export function pieceAt(piece: MovingPiece, seconds: number, lapSeconds: number): Point {
   const length = pathLength(piece.path);

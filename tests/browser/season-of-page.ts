@@ -5,7 +5,7 @@ import { makeWords, type Words } from '../../src/language/words.ts';
 import { runSeason } from '../../src/model/chain.ts';
 import type { Season } from '../../src/model/season.ts';
 import type { StationId } from '../../src/model/station.ts';
-import { dayAt, stationSpan } from '../../src/model/timeline.ts';
+import { dayAt, stationSpan, stepOn } from '../../src/model/timeline.ts';
 import type { PictureMoment } from '../../src/pages/season/pictures/picture.ts';
 import { stationPictures } from '../../src/pages/season/pictures/station-pictures.ts';
 import { decodeRun } from '../../src/statechart/saved-run.ts';
@@ -40,7 +40,7 @@ export async function shownSeason(page: Page): Promise<ShownSeason | null> {
   const season = runSeason(run.scenario, run.seed, null);
   const span = stationSpan(season, station);
   const inField = station === 'planting' || station === 'bloom' || station === 'boll';
-  const step = inField ? read.value - span.fromDay : read.value;
+  const step = inField ? stepOn(span, read.value) : read.value;
   const spanish = read.language.startsWith('es');
   return {
     season,

@@ -4,7 +4,7 @@ import type { Formats } from '../../language/formats.ts';
 import type { Messages } from '../../language/messages/en.ts';
 import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
-import { dayAt, type StationSpan } from '../../model/timeline.ts';
+import { dayAt, type StationSpan, stepOn } from '../../model/timeline.ts';
 import type { Moment } from '../../statechart/runner.ts';
 import type { Speed } from '../../statechart/season-machine.ts';
 import { Ribbon } from '../../ui/ribbon.tsx';
@@ -109,7 +109,7 @@ export function TimeBar({ season, span, moment, playing, speed, ...on }: TimeBar
         .filter((day) => day > first && day < last)
         .map((day) => ({ at: day, label: formats.monthShort(day) }))}
       events={eventsOf(season, messages, formats)}
-      onScrub={(day) => on.onSeek(Math.min(span.steps, Math.max(0, day - span.fromDay)))}
+      onScrub={(day) => on.onSeek(stepOn(span, day))}
       {...shared}
     />
   );

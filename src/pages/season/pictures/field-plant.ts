@@ -9,7 +9,7 @@ const leafDropDays = 10;
 /** Plants drawn by lot until one is in flower on the last day of Bloom. */
 const mostDraws = 12;
 
-const sampled = new WeakMap<FieldSeason, PlantSample>();
+const sampled = new WeakMap<FieldSeason, readonly PlantSample[]>();
 
 /** How many sites of a plant stand in a state on a day. */
 export const countSites = (plant: PlantSample, dayOfYear: number, kind: SiteState['kind']): number =>
@@ -18,20 +18,25 @@ export const countSites = (plant: PlantSample, dayOfYear: number, kind: SiteStat
     .flatMap(({ sites }) => sites)
     .filter((site) => siteOn(site, dayOfYear).kind === kind).length;
 
-/**
- * The one plant of a season that is drawn: the first by lot that has a flower on the last day of Bloom, so that the station
- * never ends on a bare frame. Which plant it is moves no number: the panels show the field's means.
- */
-export function plantOf({ field, seed }: Season): PlantSample {
+/** Plants of the field drawn by lot, one after another: a stretch of its row. */
+export function plantsOf({ field, seed }: Season): readonly PlantSample[] {
   const known = sampled.get(field);
   if (known) return known;
   const stream = openStream(seed, 'plant');
-  const lots = Array.from({ length: mostDraws }, () => samplePlant(field, stream));
-  const { cutOut } = field.events;
-  const inFlower = cutOut === null ? undefined : lots.find((plant) => countSites(plant, cutOut, 'flower') > 0);
-  const plant = inFlower ?? lots[0]!;
-  sampled.set(field, plant);
-  return plant;
+  const plants = Array.from({ length: mostDraws }, () => samplePlant(field, stream));
+  sampled.set(field, plants);
+  return plants;
+}
+
+/**
+ * The one plant of a season that is drawn large: the first by lot that has a flower on the last day of Bloom, so that the
+ * station never ends on a bare frame. Which plant it is moves no number: the panels show the field's means.
+ */
+export function plantOf(season: Season): PlantSample {
+  const plants = plantsOf(season);
+  const { cutOut } = season.field.events;
+  const inFlower = cutOut === null ? undefined : plants.find((plant) => countSites(plant, cutOut, 'flower') > 0);
+  return inFlower ?? plants[0]!;
 }
 
 /** The field's mean on a day of the year; the nearest day that the season has. */

@@ -1,0 +1,110 @@
+import { dimension } from '../../cloth/dimension.ts';
+import type { CottonKind } from '../../cloth/flower.ts';
+import { patch } from '../../cloth/patch.ts';
+import { type Box, rectangle } from '../../cloth/point.ts';
+import { runningStitches } from '../../cloth/running-stitch.ts';
+import { group, type Mark, type Point } from '../../display-list.ts';
+import { LINE, linesFor, writtenLines } from '../field/written.ts';
+import { layPlant } from '../plant/plant-layout.ts';
+import { plantMarks } from '../plant/plant-marks.ts';
+import type { DrawnPlant } from '../plant/plant-sample.ts';
+import { countBandHeight, countBandMarks, type SeedCounts } from './count-band.ts';
+import { risenMarks, seedlingMarks } from './seedling.ts';
+
+/** One seed of the row shown large on a day, with its words. */
+export interface LargeSeed {
+  readonly dayOfYear: number;
+  /** From planting (0) to breaking the soil (1). */
+  readonly risenShare: number;
+  readonly plant: DrawnPlant;
+  readonly kind: CottonKind;
+  readonly heightInches: number;
+  readonly labels: { readonly title: string; readonly place: string; readonly height: string };
+}
+
+/** Fewest inches of plant that fill the window, so that a young one stays small. */
+const LEAST_VIEW_INCHES = 3.4;
+
+/** What lies on the pad: words, one seed or seedling in a window, the count of the whole field. */
+export function seedPadMarks(pad: Box, seed: LargeSeed, counts: SeedCounts, textPx: number): Mark[] {
+  const margin = textPx * 1.1;
+  const titlePx = textPx * 1.3;
+  const beside = pad.width > pad.height * 1.35;
+  const inner = {
+    x: pad.x + margin,
+    y: pad.y + margin,
+    width: pad.width - margin * 2,
+    height: pad.height - margin * 2,
+  };
+  const windowWidth = inner.width * 0.46;
+  const words = beside
+    ? { x: inner.x + windowWidth + margin, width: inner.width - windowWidth - margin }
+    : { x: inner.x, width: inner.width };
+  const title = linesFor(seed.labels.title, words.width, titlePx);
+  const countsHeight = countBandHeight(textPx);
+  const countsY = inner.y + inner.height - countsHeight;
+  const placeY = inner.y + title.length * titlePx * LINE;
+  const placeLines = linesFor(seed.labels.place, words.width, textPx);
+  // What does not fit whole is left to the table.
+  const place = placeY + placeLines.length * textPx * LINE < countsY ? placeLines : [];
+  const wordsFoot = placeY + place.length * textPx * LINE;
+  const window: Box = beside
+    ? { x: inner.x, y: inner.y, width: windowWidth, height: inner.height }
+    : { x: inner.x, y: wordsFoot, width: inner.width, height: countsY - wordsFoot - textPx * 0.8 };
+  return [
+    ...writtenLines(title, words.x, inner.y + titlePx * 0.78, titlePx, 'lint', { bold: true }),
+    ...writtenLines(place, words.x, placeY + textPx * 0.72, textPx, 'lint', { italic: true }),
+    ...(window.height > textPx * 3 ? [group('large', windowMarks(window, seed, textPx))] : []),
+    ...countBandMarks(counts, { x: words.x, y: countsY, width: words.width, height: countsHeight }, textPx, 'lint'),
+  ];
+}
+
+/** A window into the row: soil with the seed in it, then the plant above it with its height. */
+function windowMarks(box: Box, seed: LargeSeed, textPx: number): Mark[] {
+  const up = seed.risenShare >= 1;
+  const soilY = box.y + box.height * (up ? 0.76 : 0.2);
+  const depth = box.y + box.height - soilY;
+  const x = box.x + box.width * 0.46;
+  const cloth = { shadow: 0, seam: 0, grain: null, scissors: { miss: 0.8, snip: 120 } } as const;
+  const ground: Mark[] = [
+    patch('window/sky', rectangle(box.x, box.y, box.width, soilY - box.y + 2), 'fadedThin', cloth),
+    patch('window/soil', rectangle(box.x, soilY, box.width, depth), 'walnutWarm', cloth),
+    {
+      kind: 'stitches',
+      stitches: runningStitches(
+        [
+          [box.x + 6, soilY + 5],
+          [box.x + box.width - 6, soilY + 5],
+        ],
+        'window/edge',
+        { on: 8, off: 6, closed: false },
+      ),
+      ink: 'thread',
+      width: 1.6,
+    },
+  ];
+  if (!up) {
+    const place = { x, y: soilY + depth * 0.44, soilY, size: depth * 0.3, mostRootPx: depth * 0.5 };
+    return [...ground, ...seedlingMarks('large', place, seed.risenShare)];
+  }
+  const foot: Point = [x, soilY + 2];
+  const room = soilY - box.y;
+  const pxPerInch = Math.min(
+    room / Math.max(LEAST_VIEW_INCHES, seed.heightInches * 1.08 + 1.7),
+    box.width / (7 + seed.heightInches * 0.7),
+  );
+  const { dayOfYear, heightInches } = seed;
+  const nodes = layPlant(seed.plant, { dayOfYear, heightInches, foot, pxPerInch });
+  const ruleX = box.x + box.width - textPx * 4;
+  const below = { x, y: soilY + depth * 0.3, soilY, size: depth * 0.22, mostRootPx: depth * 0.6 };
+  return [
+    ...ground,
+    ...risenMarks('large', below),
+    ...plantMarks(nodes, { dayOfYear, pxPerInch, kind: seed.kind, leafShare: 1, foot }),
+    ...dimension([ruleX, soilY], [ruleX, soilY - heightInches * pxPerInch], seed.labels.height, {
+      ink: 'ink',
+      size: textPx,
+      words: 'after',
+    }),
+  ];
+}
