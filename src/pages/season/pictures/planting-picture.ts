@@ -226,10 +226,11 @@ export const plantingPicture: StationPicture = {
     const texts = plantingWords(language);
     const { soilWater } = fieldWords(language).rows;
     const day = fieldDayOn(season.field, moment.dayOfYear);
-    const { all, sown, up, labels } = countsOf(season, moment, words);
+    const { all, up, labels } = countsOf(season, moment, words);
     const row = (key: keyof typeof texts.rows, text: string): TwinRow => ({ key, label: texts.rows[key], text });
     return [
-      { key: 'sown', label: labels.sown, text: formats.count(sown) },
+      // By the day, as the ribbon counts: the table does not follow the planter down the row.
+      { key: 'sown', label: labels.sown, text: formats.count(all) },
       ...(up === null
         ? []
         : [

@@ -118,7 +118,8 @@ function padBox(room: {
     const x = rowX + textPx;
     return { x, y, width: right - x, height: (soilY - box.y) * 0.46 };
   }
-  const width = box.width * 0.37;
+  // A small picture gives its words more of itself.
+  const width = box.width * (box.width < 700 ? 0.4 : 0.37);
   return { x: right - width, y, width, height: rowTapeY - textPx * 0.7 - y };
 }
 
