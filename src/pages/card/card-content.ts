@@ -42,7 +42,7 @@ export function cardFigures(season: Season, words: Words): CardFigure[] {
 }
 
 /** What one boll made, or where the season stopped, in a sentence. */
-export function cardHeadline(season: Season, all: Words): string {
+function cardHeadline(season: Season, all: Words): string {
   const words = cardWords(all.language);
   const inches = season.sewing?.patchInchesPerBoll;
   if (inches) return fill(words.headline, { size: all.formats.length(inches, 2).text });

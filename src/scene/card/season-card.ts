@@ -45,7 +45,7 @@ const closing = { size: 12.5, line: 14.5 };
 const linkType = { size: 11.5, line: 13 };
 
 /** A word without a space, such as an address, cut wherever a line is full. */
-export function cutLines(text: string, size: number, width: number): string[] {
+function cutLines(text: string, size: number, width: number): string[] {
   // Narrow letters make up for wide ones over a line; a mean of the text face, rounded up.
   const letters = Math.max(1, Math.floor(width / (size * 0.52)));
   return Array.from({ length: Math.ceil(text.length / letters) }, (_, i) => text.slice(i * letters, (i + 1) * letters));
