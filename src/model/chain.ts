@@ -37,12 +37,12 @@ function fieldPlanOf({ climate, era, acres, soilWaterMm, decisions }: Scenario):
   };
 }
 
-/** Rain on the modules, inches: the days after the last picking. Past the year's end its own January stands in for the next. */
-function rainInStorage(weather: WeatherYear, fromDay: number, days: number): number {
-  let inches = 0;
-  for (let day = fromDay; day < fromDay + days; day++) inches += weather.days[day % weather.days.length]!.rainInches;
-  return inches;
-}
+/**
+ * Rain on each day that modules stand in the yard, inches: the days after the last picking. Past the year's end its own January
+ * stands in for the next.
+ */
+export const rainOnStorageDays = (weather: WeatherYear, fromDay: number, days: number): number[] =>
+  Array.from({ length: days }, (_, day) => weather.days[(fromDay + day) % weather.days.length]!.rainInches);
 
 /**
  * Runs a season from planter to sewing table: the links folded over one lot.
@@ -82,7 +82,10 @@ function ginSeason(begun: Season, field: FieldSeason, crop: FieldCrop): Season {
   const gathered = harvest({ ...crop, acres }, decisions.harvest);
   const { storageDays } = decisions.module;
   const stored = storeModules(gathered.lot, decisions.module, {
-    rainInchesInStorage: rainInStorage(weather, field.harvestDays.at(-1)!, storageDays),
+    rainInchesInStorage: rainOnStorageDays(weather, field.harvestDays.at(-1)!, storageDays).reduce(
+      (sum, inches) => sum + inches,
+      0,
+    ),
   });
   const cleaned = cleanSeedCotton(stored.lot, decisions.cleaning, { harvestMethod: decisions.harvest.method });
   const ginned = ginLot(cleaned.lot, decisions.ginning);

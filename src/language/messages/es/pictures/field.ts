@@ -1,7 +1,7 @@
 import type { field as english } from '../../en/pictures/field.ts';
 
 export const field: typeof english = {
-  caption: 'Una planta de este campo, tomada al azar. Una gota: {drop} de agua.',
+  caption: 'Una planta de este campo, al azar; sobre el azul, sin escala. Una gota: {drop} de agua.',
   sun: 'El sol es tan grande como el calor del día, {heat}, y su aro gira con él.',
   drops: 'Cada gota son {drop} de agua sobre el campo.',
   heatSum: '{heat} desde la siembra',
