@@ -1,13 +1,250 @@
-import { flowPicture } from './flow-picture.ts';
-import type { StationPicture } from './picture.ts';
-import { seeText } from './see-text.ts';
+import { fill } from '../../../language/fill.ts';
+import type { Words } from '../../../language/words.ts';
+import type { Cloth } from '../../../model/cloth/cloth.ts';
+import { yarnDiameterMm } from '../../../model/cloth/diameter.ts';
+import { weaveOf } from '../../../model/cloth/weaves.ts';
+import { millSpeeds } from '../../../model/mill/speed-facts.ts';
+import type { Season } from '../../../model/season.ts';
+import { MM_PER_INCH } from '../../../model/units.ts';
+import type { InAccount, OutAccount } from '../../../scene/stations/flow/flow-input.ts';
+import { slowed } from '../../../scene/stations/slowed.ts';
+import type { Sett, ShownCloth, WeavingScene } from '../../../scene/stations/weaving/weaving-input.ts';
+import { weavingLegend, weavingScene } from '../../../scene/stations/weaving/weaving-scene.ts';
+import { type PictureLedger, pictureLedger } from './ledger-words.ts';
+import type { PictureMoment, PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { inchFraction } from './spinning-picture.ts';
+import { type WeavingWords, weavingWords } from './weaving-words.ts';
 
-/** What comes in, and where it goes. */
+const mmPerCm = 10;
+/** Divisions of an inch on the ruler under the cloth. */
+const rulerDivisions = 16;
+/** Any size: what pieces stand for does not hang on it. */
+const anySize: PictureSize = { width: 808, height: 430 };
+
+interface Told {
+  readonly season: Season;
+  readonly words: Words;
+  readonly own: WeavingWords;
+  readonly ledger: PictureLedger;
+  readonly cloth: ShownCloth | null;
+  readonly knit: boolean;
+}
+
+/** A cloth before its finish: what the finish drew in is let out again. */
+function settsOf({
+  description,
+  finishShrinkPercent: { length, width },
+}: Cloth): Pick<ShownCloth, 'onLoom' | 'finished'> {
+  const finished: Sett =
+    description.kind === 'woven'
+      ? { across: description.construction.endsPerInch, along: description.construction.picksPerInch }
+      : { across: description.walesPerInch, along: description.coursesPerInch };
+  return {
+    finished,
+    onLoom: { across: finished.across * (1 - width / 100), along: finished.along * (1 - length / 100) },
+  };
+}
+
+function toldOf(season: Season, words: Words): Told | null {
+  const ledger = pictureLedger(season, 'weaving', words);
+  const { weaving, spinning, scenario } = season;
+  if (!ledger || !weaving || !spinning?.yarn || !ledger.inflow.has('lot')) return null;
+  const { structure } = scenario.decisions.weaving;
+  const made = weaving.cloth;
+  return {
+    season,
+    words,
+    own: weavingWords(words.language),
+    ledger,
+    knit: structure === 'jersey',
+    cloth: made && {
+      structure,
+      finish: made.finish,
+      ...settsOf(made),
+      yarnMm: yarnDiameterMm(spinning.yarn.tex),
+      shrink: made.finishShrinkPercent,
+    },
+  };
+}
+
+/** A sett in the reader's unit: two numbers and the unit. */
+function settWords({ across, along }: Sett, { unitSystem, formats, messages }: Words) {
+  const us = unitSystem === 'us';
+  const each = (perInch: number) => {
+    const value = us ? perInch : (perInch * mmPerCm) / MM_PER_INCH;
+    return formats.number(value, Math.abs(value - Math.round(value)) < 1e-6 ? 0 : 1);
+  };
+  return {
+    ends: each(across),
+    picks: each(along),
+    unit: messages.units[us ? 'threadsPerInch' : 'threadsPerCentimetre'].sign,
+  };
+}
+
+const shrunkText = ({ cloth, own, words: { formats } }: Told): string =>
+  cloth
+    ? fill(own.shrunk, {
+        length: formats.percent(cloth.shrink.length, 0),
+        width: formats.percent(cloth.shrink.width, 0),
+      })
+    : '';
+
+const speedOf = ({ season, knit }: Told): number => {
+  const speeds = millSpeeds[season.scenario.era === 'thirties' ? 'thirties' : 'present'];
+  return (knit ? speeds.knitting : speeds.loom).value;
+};
+
+const showsText = (told: Told, what: 'shafts' | 'reed' | 'knitting'): string => {
+  const perMinute = speedOf(told);
+  const { count } = told.words.formats;
+  const { times } = slowed(perMinute);
+  return fill(told.own.shows[what === 'knitting' && times === 1 ? 'knittingTrue' : what], {
+    picks: count(perMinute),
+    turns: count(perMinute),
+    times: count(times),
+  });
+};
+
+/** Why the cloth cannot be woven, and what this yarn allows. */
+function stoppedText({ season, own, words }: Told): string {
+  const stopped = season.weaving?.stopped;
+  if (!stopped) return '';
+  const { ends, unit } = settWords({ across: stopped.maximumSettPerInch, along: 0 }, words);
+  return fill(own.stopped, { most: fill(own.most, { n: ends, unit }) });
+}
+
+const nameIn = (account: InAccount, own: WeavingWords): string =>
+  (own.in as Readonly<Partial<Record<InAccount, string>>>)[account] ?? '{mass}';
+const nameOut = (account: OutAccount, own: WeavingWords): string =>
+  (own.out as Readonly<Partial<Record<OutAccount, string>>>)[account] ?? '{mass}';
+
+/** What is done to the cloth off the loom; nothing for cloth that stays grey. */
+const bathOf = ({ cloth, own }: Told): string => (cloth && cloth.finish !== 'grey' ? own.baths[cloth.finish] : '');
+
+function sceneOf(told: Told, size: PictureSize): WeavingScene {
+  const { season, words, own, ledger, cloth, knit } = told;
+  const { formats, messages, unitSystem } = words;
+  const { structure } = season.scenario.decisions.weaving;
+  const us = unitSystem === 'us';
+  const long = size.width > 700;
+  const onLoom = cloth ? settWords(cloth.onLoom, words) : null;
+  const finished = cloth ? settWords(cloth.finished, words) : null;
+  return {
+    size,
+    unitKg: ledger.unitKg,
+    knit,
+    shafts: structure === 'jersey' ? 0 : weaveOf(structure).repeat,
+    perMinute: speedOf(told),
+    cloth,
+    inflow: [...ledger.inflow].map(([account, masses]) => ({ account, masses })),
+    outflow: [...ledger.outflow].map(([account, masses]) => ({ account, masses })),
+    rulerTickMm: us ? MM_PER_INCH / rulerDivisions : 1,
+    labels: {
+      in: (account) =>
+        fill(account === 'warpSize' && size.width <= 500 ? own.sizeShort : nameIn(account, own), {
+          mass: ledger.massIn(account),
+        }),
+      out: (account, progress) => fill(nameOut(account, own), { mass: ledger.massOut(account, progress) }),
+      names: own.names,
+      bath: bathOf(told),
+      onLoom: onLoom
+        ? fill(long ? (knit ? own.offMachine : own.onLoom) : knit ? own.offMachineShort : own.onLoomShort, onLoom)
+        : '',
+      finished: finished ? fill(long ? (knit ? own.finishedKnit : own.finished) : own.finishedShort, finished) : '',
+      shrunk: shrunkText(told),
+      stopped: stoppedText(told),
+      rulerMark: (mm) => {
+        if (mm === 0) return '0';
+        return us
+          ? `${inchFraction(Math.round((mm / MM_PER_INCH) * rulerDivisions), rulerDivisions)}\u00a0${messages.units.inches.sign}`
+          : `${formats.number(mm, 0)}\u00a0${messages.units.millimetres.sign}`;
+      },
+      shows: (what) => showsText(told, what),
+      caption: ({ pieceKg, bitKg, times, magnified }) =>
+        fill(cloth ? (long ? (times === 1 ? own.captionTrue : own.caption) : own.captionShort) : own.captionStopped, {
+          piece: formats.mass(pieceKg, 0).text,
+          bit: formats.mass(bitKg, 1).text,
+          times: formats.count(times),
+          magnified: formats.count(magnified),
+        }),
+    },
+  };
+}
+
+/** The mill that makes cloth: a loom or a knitting machine, the finish, and the cloth thread by thread. */
 export const weavingPicture: StationPicture = {
   layOut(season, words, size) {
-    const frame = flowPicture(season, 'weaving', words, size);
-    return () => frame;
+    const told = toldOf(season, words);
+    if (!told) return () => null;
+    const frameAt = weavingScene(sceneOf(told, size));
+    return ({ progress }: PictureMoment) => frameAt(progress);
   },
-  see: (season, words, { dayOfYear }) => seeText(season, 'weaving', dayOfYear, words),
-  rows: () => [],
+  see(season, words, { progress }) {
+    const told = toldOf(season, words);
+    if (!told) return [];
+    const { own, cloth, knit, ledger } = told;
+    const { formats, messages } = words;
+    if (!cloth) return [stoppedText(told)];
+    const { structure, finish } = season.scenario.decisions.weaving;
+    const { options } = messages.decisions.weaving.structure;
+    const lower = (text: string) => text.charAt(0).toLocaleLowerCase() + text.slice(1);
+    return [
+      fill(knit ? own.seeKnit : own.see, { structure: lower(options[structure]), ...settWords(cloth.onLoom, words) }),
+      ...(ledger.inflow.has('warpSize') && finish !== 'grey'
+        ? [fill(own.seeSize, { size: ledger.massIn('warpSize') })]
+        : []),
+      finish === 'grey'
+        ? own.seeGrey
+        : fill(own.seeFinish, {
+            finish: lower(messages.decisions.weaving.finish.options[finish]),
+            shrunk: shrunkText(told),
+            ...settWords(cloth.finished, words),
+          }),
+      own.seeLarge,
+      ...(finish === 'grey' ? [] : [own.seeOutline]),
+      fill(own.soFar, { done: formats.percent(100 * progress, 0), cloth: ledger.massOut('lot', progress) }),
+      `${showsText(told, knit ? 'knitting' : 'reed')}.`,
+    ];
+  },
+  rows(season, words, { progress }) {
+    const told = toldOf(season, words);
+    if (!told) return [];
+    const { own, cloth, knit, ledger } = told;
+    const { formats, messages } = words;
+    const share = cloth ? progress : 1;
+    const legend = weavingLegend(sceneOf(told, anySize));
+    const row = (key: keyof typeof own.rows, text: string): TwinRow => ({ key, label: own.rows[key], text });
+    const sett = (each: Sett) => {
+      const { ends, picks, unit } = settWords(each, words);
+      return `${ends} × ${picks} ${unit}`;
+    };
+    const bare = (name: string) => fill(name, { mass: '' }).trim();
+    return [
+      ...(cloth
+        ? [
+            row(knit ? 'onMachine' : 'onLoom', sett(cloth.onLoom)),
+            row('finished', sett(cloth.finished)),
+            row('shrunk', shrunkText(told)),
+            row('yarn', `${formats.number(cloth.yarnMm, 2)}\u00a0${messages.units.millimetres.sign}`),
+            row('speed', showsText(told, knit ? 'knitting' : 'reed')),
+          ]
+        : []),
+      ...[...ledger.inflow.keys()].map(
+        (account): TwinRow => ({
+          key: `in/${account}`,
+          label: fill(own.rows.in, { name: bare(nameIn(account, own)) }),
+          text: ledger.massIn(account),
+        }),
+      ),
+      ...[...ledger.outflow.keys()].map(
+        (account): TwinRow => ({
+          key: `out/${account}`,
+          label: fill(own.rows.so, { name: bare(nameOut(account, own)) }),
+          text: ledger.massOut(account, share),
+        }),
+      ),
+      row('piece', formats.mass(legend.tuftKg, 0).text),
+      row('bit', formats.mass(legend.bitKg, 1).text),
+    ];
+  },
 };

@@ -1,0 +1,71 @@
+import type { weaving as english } from '../../en/pictures/weaving.ts';
+
+export const weaving: typeof english = {
+  in: {
+    lot: 'Hilo {mass}',
+    warpSize: 'Goma en la urdimbre {mass}',
+    finish: 'Acabado {mass}',
+    moistureTakenUp: 'Del aire {mass}',
+  },
+  sizeShort: 'Goma {mass}',
+  out: {
+    lot: 'Tela {mass}',
+    hardWaste: 'Desperdicio {mass}',
+    effluent: 'Lavado {mass}',
+    evaporated: 'Se evapora {mass}',
+    yarn: 'Hilo sin tejer {mass}',
+  },
+  names: {
+    warpBeam: 'Plegador',
+    shafts: 'Marcos',
+    reed: 'Peine',
+    clothBeam: 'Enjulio',
+    needles: 'Agujas',
+    cones: 'Conos',
+  },
+  baths: { scoured: 'Descrude', bleached: 'Blanqueo', mercerised: 'Mercerizado', printed: 'Estampado' },
+  onLoom: 'En el telar: {ends} hilos, {picks} pasadas {unit}',
+  finished: 'Acabada: {ends} hilos, {picks} pasadas {unit}',
+  offMachine: 'De la máquina: {ends} columnas, {picks} hileras {unit}',
+  finishedKnit: 'Acabado: {ends} columnas, {picks} hileras {unit}',
+  onLoomShort: 'Telar: {ends} × {picks} {unit}',
+  finishedShort: 'Acabada: {ends} × {picks} {unit}',
+  offMachineShort: 'Máquina: {ends} × {picks} {unit}',
+  shrunk: '{length} más corta, {width} más angosta',
+  stopped: 'No caben tantos hilos. Este hilo permite {most}.',
+  most: '{n} {unit} en cada sentido',
+  shows: {
+    shafts: 'Marcos y peine: {picks} pasadas por minuto, {times} veces más lento',
+    reed: 'Marcos y peine: {picks} pasadas por minuto, {times} veces más lento',
+    knitting: 'Máquina de punto: {picks} vueltas por minuto, {times} veces más lento',
+    knittingTrue: 'Máquina de punto: {picks} vueltas por minuto, tan rápido como gira',
+  },
+  caption:
+    'Una madeja o un trocito: {piece}. Una pizca: {bit}. Tela {magnified} veces más grande, máquina {times} veces más lenta.',
+  captionTrue:
+    'Una madeja o un trocito: {piece}. Una pizca: {bit}. Tela {magnified} veces más grande, máquina tan rápida como gira.',
+  captionStopped: 'Una madeja: {piece}. Una pizca: {bit}.',
+  captionShort: 'Madeja o trocito: {piece}. Tela {magnified} veces más grande.',
+  see: 'La urdimbre va de su plegador por los marcos y el peine; cada pasada se atraviesa y se aprieta. La tela es {structure}, con {ends} hilos y {picks} pasadas {unit} en el telar.',
+  seeKnit:
+    'El hilo va de sus conos a un anillo de agujas que da vueltas, y sale un tubo de mallas: {ends} columnas y {picks} hileras de mallas {unit} al salir de la máquina.',
+  seeFinish: 'Después pasa por el acabado ({finish}) y encoge: {shrunk}, {ends} por {picks} {unit}.',
+  seeGrey: 'Queda como sale de la máquina, con todo lo que lleva.',
+  seeSize: 'La goma, {size}, protege la urdimbre en el telar; lo que se va en el lavado se la lleva.',
+  seeLarge:
+    'Abajo, cada hilo tiene su separación y su grueso verdaderos, con su regla; el tamaño natural se toma a 96 píxeles por pulgada.',
+  seeOutline: 'La línea punteada es hasta donde llegaba la tela antes del acabado.',
+  soFar: 'Va hecho el {done} del hilo de una paca: {cloth} de tela hasta ahora.',
+  rows: {
+    onLoom: 'En el telar',
+    onMachine: 'Al salir de la máquina',
+    finished: 'Con acabado',
+    shrunk: 'Lo que encoge el acabado',
+    yarn: 'Grueso del hilo',
+    speed: 'Velocidad',
+    in: 'Entra: {name}',
+    so: '{name} hasta ahora',
+    piece: 'Una madeja o un trocito representa',
+    bit: 'Una pizca representa',
+  },
+};
