@@ -45,7 +45,7 @@ export function magnificationOf({ structure, onLoom }: ShownCloth, box: Box): nu
 }
 
 /** Threads or loops that the picture has room for, across the cloth and along it. */
-export function countedIn(cloth: ShownCloth, box: Box): { readonly across: number; readonly along: number } {
+function countedIn(cloth: ShownCloth, box: Box): { readonly across: number; readonly along: number } {
   const pxPerIn = magnificationOf(cloth, box) * PX_PER_INCH;
   return {
     across: Math.max(1, Math.floor((box.height * cloth.onLoom.across) / pxPerIn)),
