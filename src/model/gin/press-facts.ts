@@ -97,6 +97,41 @@ export const pressFacts = {
   },
 } as const satisfies Record<string, Fact>;
 
+/** The shape of a tied bale: today's Universal Density bale, and the flat bale of the 1930s as it left the gin. */
+export const baleShapeFacts = {
+  universalLongIn: {
+    value: 55,
+    unit: 'in',
+    range: [54, 55],
+    source: 'Universal Density bale, 54-55 by 20-21 in. (National Cotton Council bale description)',
+    mark: 'published',
+  },
+  universalWideIn: { value: 21, unit: 'in', range: [20, 21], source: 'same', mark: 'published' },
+  universalThickIn: {
+    value: 33,
+    unit: 'in',
+    range: [28, 34],
+    source: 'same: at the bulge at most 33 in. on average, none over 34',
+    mark: 'published',
+  },
+  flatLongIn: {
+    value: 55,
+    unit: 'in',
+    range: [54, 56],
+    source: 'flat bale, about 12 lb/ft3 (USDA Agriculture Handbook 503)',
+    mark: 'memory',
+  },
+  flatWideIn: { value: 28, unit: 'in', range: [27, 28], source: 'same', mark: 'memory' },
+  flatThickIn: { value: 46, unit: 'in', range: [44, 48], source: 'same', mark: 'memory' },
+  ties: {
+    value: 6,
+    unit: 'count',
+    range: [6, 8],
+    source: 'six straps or wires hold a bale, eight where they are thinner; six steel ties in the 1930s',
+    mark: 'common practice',
+  },
+} as const satisfies Record<string, Fact>;
+
 /** Tare by wrap and strap: plastic (PET) straps, six or eight wires. */
 export const baleTareLb = {
   wovenPlastic: { pet: 2, wire6: 4, wire8: 5 },

@@ -83,3 +83,15 @@ export const cleaningTurningFacts = {
     mark: 'memory',
   },
 } as const satisfies Record<string, Fact>;
+
+/** How often the tramper of a press goes down. */
+export const trampingFacts = {
+  tramper: {
+    value: 10,
+    unit: 'strokes/min',
+    range: [6, 15],
+    source:
+      'tramper of a double-box press, a few strokes for each batt that the slide brings (USDA Agriculture Handbook 503, in kind)',
+    mark: 'memory',
+  },
+} as const satisfies Record<string, Fact>;
