@@ -11,7 +11,7 @@ import type { PressingLayout } from './pressing-layout.ts';
 /** Shares of the work at which the box is full and turned under the ram, the bale is pressed, and it is tied. */
 export const FULL_AT = 0.5;
 export const PRESSED_AT = 0.78;
-export const TIED_AT = 0.92;
+const TIED_AT = 0.92;
 
 const held = (value: number): number => Math.min(1, Math.max(0, value));
 const WALL_PX = 6;
