@@ -163,7 +163,7 @@ export function sampleMarks(scene: ClassingScene, layout: ClassingLayout, out: n
     const at: Point = [from[0] + (to[0] - from[0]) * out, from[1] + (to[1] - from[1]) * out];
     return wad(name, at, halfWide * (0.45 + 0.55 * out), halfTall * (0.45 + 0.55 * out));
   };
-  const barred = layout.roomy;
+  const barred = (coupon.height - 8) / (labels.coupon.length + 1) > layout.text * 1.2;
   const line = (coupon.height - 8) / (labels.coupon.length + (barred ? 1 : 0));
   return [
     group('sample', [

@@ -56,14 +56,12 @@ export function layClassing(scene: ClassingScene, caption: string): ClassingLayo
   const lowerTop = tableFoot - lower;
   const pocketWide = width * (wide ? 0.27 : roomy ? 0.34 : 0.29);
   const pocket: Box = { x: width - pad - pocketWide, y: strip + 4, width: pocketWide, height: stripTall - 4 };
-  const onward: Box = {
-    x: left,
-    y: strip + (roomy ? 3 : -3),
-    width: pocket.x - left - 6,
-    // On a phone the words lie over the band.
-    height: roomy ? stripTall - bandPx - 5 : stripTall + 2,
-  };
-  const sampleTall = (foot - lowerTop) * (roomy ? 0.37 : 0.53);
+  // On a phone the words lie over the band; elsewhere on its upper edge, at their full size.
+  const onwardTall = Math.max(text * 1.75, stripTall - bandPx - 5);
+  const onward: Box = roomy
+    ? { x: left, y: strip + stripTall - bandPx - 2 - onwardTall, width: pocket.x - left - 6, height: onwardTall }
+    : { x: left, y: strip - 3, width: pocket.x - left - 6, height: stripTall + 2 };
+  const sampleTall = (foot - lowerTop) * (width > 700 ? 0.37 : roomy ? 0.43 : 0.53);
   const sample: Box = { x: pad, y: lowerTop, width: left - pad * 1.5, height: sampleTall };
   const baleTall = foot - lowerTop - sampleTall - text * 0.9;
   const baleWide = Math.min(left * 0.62, baleTall * 0.92);

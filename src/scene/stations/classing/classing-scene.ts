@@ -21,11 +21,11 @@ const MOST_TUFTS = 60;
 const LAP_SECONDS = 26;
 
 /** Shares of the work: the sample is cut, the readings fall one after the other, the price is built, the sum is written. */
-const cutBy = 0.16;
-const readFrom = 0.18;
-const readEach = 0.1;
-const priceFrom = 0.6;
-const summedFrom = 0.94;
+const cutBy = 0.1;
+const readFrom = 0.1;
+const readEach = 0.08;
+const priceFrom = 0.44;
+const summedFrom = 0.84;
 
 /** What a tuft stands for in the classing room, kg. */
 export const tuftKgOf = ({ inflow, unitKg }: Pick<ClassingScene, 'inflow' | 'unitKg'>): number =>

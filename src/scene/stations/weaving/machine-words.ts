@@ -102,6 +102,6 @@ function partNames({ labels, knit }: WeavingScene, { loom, band, text }: Weaving
     ...name('warpBeam', names.warpBeam, loom.x + loom.width * 0.05, band.y + band.px / 2 + 4, loom.width * 0.5, 'end'),
     ...name('shafts', names.shafts, at.shaftsX - at.shaftPitch * 3.4, loom.y + 2, loom.width * 0.26, 'end'),
     ...name('reed', names.reed, at.reedX + 2, at.level + at.lift * 1.25, loom.width * 0.2, 'middle'),
-    ...name('clothBeam', names.clothBeam, at.clothBeam[0] + at.beamPx, at.level - line - 16, loom.width * 0.3, 'end'),
+    ...name('clothBeam', names.clothBeam, at.clothBeam[0] + at.beamPx, at.level - line - 16, loom.width * 0.4, 'end'),
   ];
 }

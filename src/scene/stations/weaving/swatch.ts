@@ -40,7 +40,7 @@ export function warpOver(weave: WeaveId, end: number, pick: number): boolean {
 
 /** How many times life size a cloth is drawn so that its threads can be told apart: a whole number. */
 export function magnificationOf({ structure, onLoom }: ShownCloth, box: Box): number {
-  const spacing = Math.max(7, Math.min(19, box.height / 20)) * (structure === 'jersey' ? 2.2 : 1);
+  const spacing = Math.max(7, Math.min(14, box.height / 20)) * (structure === 'jersey' ? 2.2 : 1);
   return Math.max(1, Math.round((spacing * Math.max(onLoom.across, onLoom.along)) / PX_PER_INCH));
 }
 
