@@ -34,7 +34,11 @@ const anyScenario: fc.Arbitrary<Scenario> = fc.record({
   story: fc.constant({ en: '', es: '' }),
   climate: fc.constantFrom(...climateIds),
   era: fc.constantFrom(...eras),
-  acres: fc.integer({ min: 1, max: 5000 }),
+  // The largest farms press thousands of bales each and cost as much time as fifty common ones: a tenth of the draws.
+  acres: fc.oneof(
+    { weight: 9, arbitrary: fc.integer({ min: 1, max: 300 }) },
+    { weight: 1, arbitrary: fc.integer({ min: 301, max: 5000 }) },
+  ),
   soilWaterMm: fc.integer({ min: 50, max: 250 }),
   decisions: anyDecisions,
 });
@@ -47,12 +51,8 @@ function conserves(scenario: Scenario, seed: number, run: typeof runSeason = run
   for (const counts of season.field.counts) expect(countErrorRelative(counts)).toBeLessThan(1e-9);
   for (const ledger of season.ledgers) {
     expect(closingErrorRelative(ledger)).toBeLessThan(1e-9);
-    for (const entry of [...ledger.in, ...ledger.out]) {
-      for (const kg of [...Object.values(entry.dryKg), entry.waterKg]) {
-        expect(Number.isFinite(kg)).toBe(true);
-        expect(kg).toBeGreaterThanOrEqual(0);
-      }
-    }
+    const masses = [...ledger.in, ...ledger.out].flatMap(({ dryKg, waterKg }) => [...Object.values(dryKg), waterKg]);
+    expect(masses.filter((kg) => !Number.isFinite(kg) || kg < 0)).toEqual([]);
   }
   expect(closingErrorRelative(chainLedger(season.ledgers))).toBeLessThan(1e-9);
 }
