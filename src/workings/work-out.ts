@@ -10,6 +10,7 @@ import { type CountPlace, countWorking } from './counts.ts';
 import { arrayWorking, type FibreKey, fibreWorking } from './fibre.ts';
 import { ginningWorkings } from './ginning.ts';
 import { harvestWorkings } from './harvest.ts';
+import { type JourneyPlace, journeyWorking } from './journey.ts';
 import { type LedgerPlace, ledgerWorking } from './ledger.ts';
 import { moduleWorkings } from './module.ts';
 import { type MoneyKey, moneyWorking } from './money.ts';
@@ -19,9 +20,9 @@ import { pressingWorkings } from './pressing.ts';
 import { type SeedKey, seedWorking } from './seed.ts';
 import { sewingWorkings } from './sewing.ts';
 import { spinningWorkings } from './spinning.ts';
-import type { StationWorkings } from './steps.ts';
+import { procedure, type StationWorkings } from './steps.ts';
 import { weavingWorkings } from './weaving.ts';
-import type { Working } from './working.ts';
+import type { Step, Working } from './working.ts';
 
 /** Which number of the season is to be explained. */
 export type Asked =
@@ -43,7 +44,17 @@ export type Asked =
   /** A length of the fibre card's array. */
   | { readonly topic: 'array'; readonly index: number; readonly share: number; readonly laid: number }
   /** This season's figure beside what practitioners say. */
-  | { readonly topic: 'practice'; readonly id: PracticeId };
+  | { readonly topic: 'practice'; readonly id: PracticeId }
+  /** A value of a picture, with the steps that the picture knows. */
+  | {
+      readonly topic: 'seen';
+      readonly station: StationId;
+      readonly key: string;
+      readonly text: string;
+      readonly steps: readonly Step[];
+    }
+  /** One part's mass on its way through the whole chain. */
+  | ({ readonly topic: 'journey' } & JourneyPlace);
 
 /** The figures of each station. */
 export const stationWorkings: Readonly<Record<StationId, StationWorkings>> = {
@@ -82,5 +93,9 @@ export function workOut(season: Season, asked: Asked): Working | null {
       return arrayWorking(season, asked.index, asked.share, asked.laid);
     case 'practice':
       return practiceWorking(season, asked.id);
+    case 'seen':
+      return asked.steps.length > 0 ? procedure(asked.steps, { as: 'text', text: asked.text }) : null;
+    case 'journey':
+      return journeyWorking(season, asked);
   }
 }

@@ -62,12 +62,27 @@ export type Name =
   | { readonly paid: string }
   /** The month that a day of the year lies in. */
   | { readonly monthOf: number }
-  | { readonly code: string };
+  | { readonly code: string }
+  /** A name that the page has already put in words. */
+  | { readonly label: string };
 
 /** Where a value comes from. */
 export type Origin =
   | { readonly at: 'ledger' | 'counts' | 'decision' | 'station'; readonly station: StationId }
-  | { readonly at: 'field' | 'weather' | 'farm' | 'fibre' | 'above' | 'definition' | 'rounding' | 'chance' | 'sale' }
+  | {
+      readonly at:
+        | 'field'
+        | 'weather'
+        | 'farm'
+        | 'fibre'
+        | 'above'
+        | 'definition'
+        | 'rounding'
+        | 'chance'
+        | 'sale'
+        | 'drawing'
+        | 'ledgers';
+    }
   | { readonly at: 'machine'; readonly machine: string }
   | { readonly fact: Pick<Fact, 'source' | 'mark'> };
 

@@ -50,6 +50,10 @@ const places = [
   '.twin-table td',
   '.practice-panel .ours',
   '.finished-quilt p',
+  '.twin-see > p',
+  '.seen-table td',
+  '.part-journey td',
+  '.always-closing',
 ].join(', ');
 
 /** Numbers that stand among the season's figures and open nothing. */
@@ -61,7 +65,8 @@ export const closedNumbers = (page: Page): Promise<string[]> =>
         const copy = place.cloneNode(true) as Element;
         for (const fine of copy.querySelectorAll('.working-number, .working-panel, .unseen')) fine.remove();
         const left = (copy.textContent ?? '').trim();
-        return /\d/.test(left) ? [left] : [];
+        // The year of the hand-cranked gin is a name, not a figure.
+        return /\d/.test(left.replace('1793', '')) ? [left] : [];
       }),
     places,
   );

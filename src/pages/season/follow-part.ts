@@ -1,11 +1,12 @@
 import type { MassEntry, MassLedger } from '../../model/ledger.ts';
 import type { StationId } from '../../model/station.ts';
 import type { LedgerColumn } from '../../ui/ledger-rows.ts';
+import type { JourneyTerm } from '../../workings/journey.ts';
 
 /** One account that a part came from, or went to for good, at a station. */
 export interface PartMove {
   readonly side: 'source' | 'destination';
-  readonly account: string;
+  readonly account: JourneyTerm['account'];
   readonly kg: number;
 }
 
@@ -35,7 +36,7 @@ export function followPart(ledgers: readonly MassLedger[], part: LedgerColumn): 
   let destinationsKg = 0;
   const stops = ledgers.map((ledger, i): PartStop => {
     const moves = new Map<string, PartMove>();
-    const add = (side: PartMove['side'], entry: MassEntry & { readonly account: string }) => {
+    const add = (side: PartMove['side'], entry: MassEntry & { readonly account: JourneyTerm['account'] }) => {
       const kg = held(entry, part);
       if (kg === 0) return;
       const key = `${side} ${entry.account}`;
@@ -59,4 +60,22 @@ export function followPart(ledgers: readonly MassLedger[], part: LedgerColumn): 
     return { station: ledger.station, moves: [...moves.values()], onKg };
   });
   return { stops: stops.filter(({ moves, onKg }) => moves.length > 0 || onKg > 0), sourcesKg, destinationsKg };
+}
+
+/** Every line of a part's way in the order of the stations, and what the last lot still holds. */
+export function journeyTerms({ stops }: PartJourney): JourneyTerm[] {
+  const last = stops.at(-1);
+  return [
+    ...stops.flatMap(({ station, moves }) =>
+      moves.map(
+        ({ side, account, kg }): JourneyTerm => ({
+          station,
+          account,
+          side: side === 'source' ? 'in' : 'out',
+          kg,
+        }),
+      ),
+    ),
+    ...(last && last.onKg > 0 ? [{ station: last.station, account: 'lot', side: 'out', kg: last.onKg } as const] : []),
+  ];
 }

@@ -21,7 +21,7 @@ import type { Route } from '../route.ts';
 import { sewnBefore, useAddress } from '../use-address.ts';
 import { useSelector } from '../use-selector.ts';
 import { useSinglePress } from '../use-single-press.ts';
-import { AlwaysClosing } from './always-closing.tsx';
+import { AlwaysClosing, AlwaysClosingWorking } from './always-closing.tsx';
 import { BalesPanel } from './bales-panel.tsx';
 import { CarePanel } from './care-panel.tsx';
 import { DecisionsPanel } from './decisions-panel.tsx';
@@ -31,6 +31,7 @@ import { FibrePanel } from './fibre-panel.tsx';
 import { FinishedQuilt } from './finished-quilt.tsx';
 import { LedgerPanel } from './ledger-panel.tsx';
 import { MoneyPanel } from './money-panel.tsx';
+import { saidValues } from './pictures/said-values.ts';
 import { stationPictures } from './pictures/station-pictures.ts';
 import { PracticePanel } from './practice-panel.tsx';
 import { QuiltMap } from './quilt-map.tsx';
@@ -38,6 +39,7 @@ import { refusalText, stopText } from './refusal-text.ts';
 import { SceneView } from './scene-view.tsx';
 import { openSession, type Session } from './season-session.ts';
 import { SeedPanel } from './seed-panel.tsx';
+import { SeenLines } from './seen-lines.tsx';
 import { SeenTable } from './seen-table.tsx';
 import { stationChanges } from './station-readings.ts';
 import { TimeBar } from './time-bar.tsx';
@@ -168,6 +170,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
         </p>
         {narrow ? null : map}
       </div>
+      <AlwaysClosingWorking season={season} station={station} />
       <ElsewhereNotes opened={opened} />
       {narrow ? (
         <div class="season-map">
@@ -201,10 +204,13 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
           name={name}
           see={
             <>
-              {see.map((line) => (
-                <p key={line}>{line}</p>
-              ))}
-              <SeenTable rows={rows} />
+              <SeenLines
+                season={season}
+                station={station}
+                lines={see}
+                rows={[...rows, ...saidValues(season, station, words, shown)]}
+              />
+              <SeenTable season={season} station={station} rows={rows} />
             </>
           }
           change={<DecisionsPanel scenario={scenario} station={station} onDecide={decide} />}

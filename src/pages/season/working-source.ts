@@ -24,6 +24,10 @@ function keyOf(asked: Asked): string {
       return `array/${asked.index}/${asked.share}`;
     case 'practice':
       return `practice/${asked.id}`;
+    case 'seen':
+      return `${asked.station}/row/${asked.key}`;
+    case 'journey':
+      return `journey/${asked.part}/${asked.station}/${asked.of}`;
   }
 }
 

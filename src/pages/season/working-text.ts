@@ -57,7 +57,7 @@ function nameText(name: Name, { words, workingWords }: Speech): string {
   if ('points' in name) return named(workingWords.points, name.points);
   if ('paid' in name) return named(messages.cloth.money.items, name.paid);
   if ('monthOf' in name) return formats.month(name.monthOf);
-  return name.code;
+  return 'label' in name ? name.label : name.code;
 }
 
 function originText(origin: Origin, { words, workingWords }: Speech): Pick<WorkingLine, 'from' | 'source'> {

@@ -9,6 +9,7 @@ import type { InEntry, LabelledEntry, OutEntry } from '../../../scene/stations/f
 import { type LedgerRow, ledgerRows } from '../../../ui/ledger-rows.ts';
 import { ledgerOf } from '../ledger-panel.tsx';
 import type { TwinRow } from './picture.ts';
+import { accountSteps, type LedgerAccount } from './row-steps.ts';
 
 /** A mass that would be written as 0.0 gets no band and no words, kg for one bale's worth. */
 const leastKg = 0.02;
@@ -65,10 +66,21 @@ function gathered<Account extends string>(entries: readonly MassEntry<Account>[]
 }
 
 /** The accounts as rows of the table beside a picture, as far as the work is done. */
-export const entryRows = ({ inflow, outflow }: BaleEntries, share: number): TwinRow[] => [
-  ...inflow.map(({ account, name, amount }) => ({ key: `in/${account}`, label: name, text: amount(share) })),
-  ...outflow.map(({ account, name, amount }) => ({ key: `out/${account}`, label: name, text: amount(share) })),
-];
+export function entryRows(
+  { inflow, outflow }: BaleEntries,
+  share: number,
+  season: Season,
+  station: StationId,
+  words: Words,
+): TwinRow[] {
+  const row = (side: 'in' | 'out', { account, name, amount }: LabelledEntry<LedgerAccount>): TwinRow => ({
+    key: `${side}/${account}`,
+    label: name,
+    text: amount(share),
+    steps: accountSteps(season, station, side, account, share, words),
+  });
+  return [...inflow.map((entry) => row('in', entry)), ...outflow.map((entry) => row('out', entry))];
+}
 
 /** A round mass that pieces stand for, without a show of decimals. */
 export function roundMassText(kg: number, { formats, unitSystem }: Words): string {

@@ -3,10 +3,13 @@ import type { Words } from '../../../language/words.ts';
 import type { Season } from '../../../model/season.ts';
 import { type LargeFlower, layOutBloom } from '../../../scene/stations/bloom/bloom.ts';
 import { siteOn } from '../../../scene/stations/plant/plant-sample.ts';
+import { above, step } from '../../../workings/steps.ts';
+import type { Origin, Step } from '../../../workings/working.ts';
 import { fieldDayLookOf, fieldRows, fieldSceneOf, movingText } from './field-look.ts';
 import { fieldDayOn, flowerShown, plantOf } from './field-plant.ts';
 import { bloomWords, fieldWords } from './field-words.ts';
 import type { StationPicture } from './picture.ts';
+import { said } from './row-steps.ts';
 
 /** Days from a square that can be seen to its flower, where the plant's own days are not known. Published: 20 to 25. */
 const squareDays = 22;
@@ -51,6 +54,26 @@ function largeFlowerOf(season: Season, dayOfYear: number, words: Words): LargeFl
   };
 }
 
+/** Where the flower or square shown large sits and how old it is: all of it drawn by lot for this one plant. */
+function flowerSteps(season: Season, dayOfYear: number, words: Words): Step[] {
+  const found = flowerShown(plantOf(season), dayOfYear);
+  if (!found) return [];
+  const { steps } = bloomWords(words.language);
+  const { site, node } = found;
+  const chance: Origin = { at: 'chance' };
+  const isSquare = siteOn(site, dayOfYear).kind !== 'flower';
+  const opens = isSquare ? site.flowerDay : null;
+  const days = opens === null ? dayOfYear - site.squareDay : opens - dayOfYear;
+  return [
+    said(steps.squareOn, { as: 'day', value: site.squareDay }, chance),
+    ...(site.flowerDay === null ? [] : [said(steps.flowerOn, { as: 'day', value: site.flowerDay }, chance)]),
+    step('dayShown', { as: 'day', value: dayOfYear }, { at: 'drawing' }),
+    ...(isSquare ? [said(opens === null ? steps.age : steps.left, { as: 'count', value: days }, above)] : []),
+    said(steps.node, { as: 'count', value: node }, chance),
+    said(steps.place, { as: 'count', value: site.position }, chance),
+  ];
+}
+
 /** One plant in bloom, day by day until cut-out, and one flower of it large. */
 export const bloomPicture: StationPicture = {
   layOut(season, words, size) {
@@ -77,5 +100,16 @@ export const bloomPicture: StationPicture = {
       ...movingText(season, dayOfYear, words),
     ];
   },
-  rows: (season, words, { dayOfYear }) => fieldRows(season, dayOfYear, words),
+  rows(season, words, { dayOfYear }) {
+    const { title, place } = largeFlowerOf(season, dayOfYear, words);
+    return [
+      ...fieldRows(season, dayOfYear, words),
+      {
+        key: 'large',
+        label: fieldWords(words.language).rows.large,
+        text: `${title}, ${place}`,
+        steps: flowerSteps(season, dayOfYear, words),
+      },
+    ];
+  },
 };

@@ -9,10 +9,13 @@ import { MM_PER_INCH } from '../../../model/units.ts';
 import { type LargeBoll, layOutBoll } from '../../../scene/stations/boll/boll.ts';
 import type { FibreRule } from '../../../scene/stations/boll/fibre-rule.ts';
 import { siteOn } from '../../../scene/stations/plant/plant-sample.ts';
-import { fieldDayLookOf, fieldRows, fieldSceneOf, movingText } from './field-look.ts';
+import { above, exact, step } from '../../../workings/steps.ts';
+import type { Origin, Printed, Step } from '../../../workings/working.ts';
+import { fieldDayLookOf, fieldRows, fieldSceneOf, fieldSteps, movingText } from './field-look.ts';
 import { bollShown, fieldDayOn } from './field-plant.ts';
 import { bloomWords, bollWords } from './field-words.ts';
 import type { StationPicture } from './picture.ts';
+import { factStep, said } from './row-steps.ts';
 
 /** The rule goes this far past the variety's longest peak. */
 const ruleRoom = 1.14;
@@ -85,6 +88,47 @@ export function largeBollOf(season: Season, dayOfYear: number, words: Words): La
   };
 }
 
+/** Where the boll sits and how old it is: all of it drawn by lot for this one plant. */
+function shownSteps(season: Season, { state }: LargeBoll, dayOfYear: number, words: Words): Step[] {
+  const { site, node } = bollShown(season)!;
+  const { steps } = bollWords(words.language);
+  const count = (value: number): Printed => ({ as: 'count', value });
+  const chance: Origin = { at: 'chance' };
+  const since = state.kind === 'openBoll' ? site.openDay! : site.flowerDay!;
+  return [
+    said(state.kind === 'openBoll' ? steps.openedOn : steps.floweredOn, { as: 'day', value: since }, chance),
+    step('dayShown', { as: 'day', value: dayOfYear }, { at: 'drawing' }),
+    said(steps.daysSince, count(Math.max(0, dayOfYear - since)), above),
+    said(steps.node, count(node), chance),
+    said(steps.locks, count(site.locks), chance),
+    said(steps.seeds, count(site.seeds), chance),
+  ];
+}
+
+/** How far the fibres of the boll are: its age on the clock of heat and what full-grown is. */
+function fibreSteps(
+  season: Season,
+  boll: LargeBoll,
+  dayOfYear: number,
+  value: Printed,
+  words: Words,
+  label: string,
+): Step[] {
+  const { steps } = bollWords(words.language);
+  const { site } = bollShown(season)!;
+  const age = dayOfYear < site.flowerDay! ? 0 : agesOf(season)(site.flowerDay!, dayOfYear);
+  return [
+    said(steps.clock, exact(age, 'days'), { at: 'field' }),
+    ...(value.as === 'fibreLength'
+      ? [
+          said(steps.fullLength, { as: 'fibreLength', value: season.field.variety.peakMm }, { at: 'field' }),
+          said(steps.lengthShare, exact(boll.fibre.length, 'fraction'), above),
+        ]
+      : []),
+    said(label, value, above),
+  ];
+}
+
 /** One plant from cut-out to the picking, and one boll of it cut open large. */
 export const bollPicture: StationPicture = {
   layOut(season, words, size) {
@@ -120,12 +164,58 @@ export const bollPicture: StationPicture = {
     const day = fieldDayOn(season.field, dayOfYear);
     return [
       ...fieldRows(season, dayOfYear, words),
-      { key: 'open', label: rows.open, text: formats.percent(day.openPercent, 0) },
+      {
+        key: 'open',
+        label: rows.open,
+        text: formats.percent(day.openPercent, 0),
+        steps: fieldSteps(season, dayOfYear, words, rows.open, { as: 'percent', value: day.openPercent, decimals: 0 }),
+      },
       ...(boll
         ? [
-            { key: 'boll', label: rows.boll, text: `${boll.title}, ${boll.place}` },
-            { key: 'fibreLength', label: rows.fibreLength, text: formats.fibreLength(boll.fibre.mm).text },
-            { key: 'fibreWall', label: rows.fibreWall, text: formats.percent(100 * boll.fibre.wall, 0) },
+            {
+              key: 'boll',
+              label: rows.boll,
+              text: `${boll.title}, ${boll.place}`,
+              steps: shownSteps(season, boll, dayOfYear, words),
+            },
+            {
+              key: 'fibreLength',
+              label: rows.fibreLength,
+              text: formats.fibreLength(boll.fibre.mm).text,
+              steps: fibreSteps(
+                season,
+                boll,
+                dayOfYear,
+                { as: 'fibreLength', value: boll.fibre.mm },
+                words,
+                rows.fibreLength,
+              ),
+            },
+            {
+              key: 'fibreWall',
+              label: rows.fibreWall,
+              text: formats.percent(100 * boll.fibre.wall, 0),
+              steps: fibreSteps(
+                season,
+                boll,
+                dayOfYear,
+                { as: 'percent', value: 100 * boll.fibre.wall, decimals: 0 },
+                words,
+                rows.fibreWall,
+              ),
+            },
+            {
+              key: 'elongated',
+              label: rows.elongated,
+              text: formats.days(bollFacts.elongatedDays.value).text,
+              steps: [
+                factStep(
+                  rows.elongated,
+                  { as: 'count', value: bollFacts.elongatedDays.value },
+                  bollFacts.elongatedDays,
+                ),
+              ],
+            },
           ]
         : []),
     ];

@@ -5,6 +5,7 @@ import { cleaningWords as es } from '../../../language/messages/es/pictures/clea
 import type { Words } from '../../../language/words.ts';
 import type { MachineStep } from '../../../model/gin/machine-step.ts';
 import { cleaningTurningFacts } from '../../../model/gin/speed-facts.ts';
+import { totalKg } from '../../../model/lot.ts';
 import type { Season } from '../../../model/season.ts';
 import { KG_PER_POUND } from '../../../model/units.ts';
 import type {
@@ -19,10 +20,14 @@ import { type Masses, massOf } from '../../../scene/stations/flow/flow-input.ts'
 import { entryOf } from '../../../scene/stations/flow/labelled-entry.ts';
 import { ledgerRows } from '../../../ui/ledger-rows.ts';
 import { roundToAdd } from '../../../ui/round-to-add.ts';
+import { baleShare } from '../../../workings/seed.ts';
+import { above, atStation, mass, percent, step } from '../../../workings/steps.ts';
+import type { Step } from '../../../workings/working.ts';
 import { ledgerOf } from '../ledger-panel.tsx';
 import { baleEntries, roundMassText } from './bale-entries.ts';
 import { baleMasses } from './ledger-amounts.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { accountSteps, drawnStep, factStep, type LedgerAccount, said } from './row-steps.ts';
 import { seeText } from './see-text.ts';
 
 /** How many times slower than true the wheels are drawn; all alike, so that they compare. */
@@ -151,6 +156,36 @@ export function cleaningInput(season: Season, words: Words, size: PictureSize): 
   };
 }
 
+/** What ran round in the whole field, and one bale's worth of it. */
+function overflowSteps(season: Season, label: string): Step[] {
+  const { overflow } = season.cleaning!;
+  return [
+    step('wholeField', mass(totalKg(overflow.returned)), atStation('cleaning')),
+    ...baleShare(season).steps,
+    said(label, mass(massOf(baleMasses(season, overflow.returned)), 0), above),
+  ];
+}
+
+/** What a machine took of the whole field, one bale's worth of it, and that as it is rounded so that the machines add to the ledger. */
+function takenSteps(season: Season, machine: string, share: number, words: Words): Step[] {
+  const taken = season.cleaning?.machines
+    .find((each) => each.machine === machine)
+    ?.removed.find(({ account }) => account === 'ginTrash');
+  const amount = trashTaken(season, words).get(machine);
+  if (!taken || !amount) return [];
+  return [
+    step('wholeField', mass(totalKg(taken.masses)), { at: 'machine', machine }),
+    ...baleShare(season).steps,
+    step('roundedToAdd', { as: 'text', text: amount.amount(1) }, { at: 'rounding' }),
+    ...(share < 1
+      ? [
+          step('workDone', percent(100 * share, 2), { at: 'drawing' }),
+          step('comeSoFar', { as: 'text', text: amount.amount(share) }, above),
+        ]
+      : []),
+  ];
+}
+
 /** Which kinds of wheel turn in a season's line. */
 function turningIn(season: Season): Wheel[] {
   const machines = season.cleaning?.machines.map(({ machine }) => kindOf(machine, season)) ?? [];
@@ -165,7 +200,7 @@ export const cleaningPicture: StationPicture = {
     const frameAt = cleaningScene(input);
     return ({ progress }) => frameAt(progress);
   },
-  see(season, words, { dayOfYear }) {
+  see(season, words, { dayOfYear, progress }) {
     const input = cleaningInput(season, words, SEEN_AT);
     if (!input) return [];
     const own = wordsOf(words);
@@ -174,7 +209,7 @@ export const cleaningPicture: StationPicture = {
     return [
       ...seeText(season, 'cleaning', dayOfYear, words),
       fill(own.see, { overflow: input.overflow.amount }),
-      fill(own.seeMost, { machine: nameOf(machine, season, words), mass: most.amount(1) }),
+      fill(own.seeMost, { machine: nameOf(baseOf(machine), season, words), mass: most.amount(progress) }),
     ];
   },
   rows(season, words, { progress }) {
@@ -183,20 +218,46 @@ export const cleaningPicture: StationPicture = {
     const own = wordsOf(words);
     const { seedCotton, evaporated, trash, cleaned, overflow } = input;
     const legend = cleaningLegend(input);
-    const row = (key: string, label: string, text: string): TwinRow => ({ key, label, text });
+    const row = (key: string, label: string, text: string, steps: TwinRow['steps']): TwinRow => ({
+      key,
+      label,
+      text,
+      steps,
+    });
+    const account = (side: 'in' | 'out', name: LedgerAccount) =>
+      accountSteps(season, 'cleaning', side, name, side === 'in' ? 1 : progress, words);
+    const piece = (name: string, kg: number) => [drawnStep(name, { as: 'text', text: roundMassText(kg, words) })];
     return [
-      row('in', seedCotton.name, seedCotton.amount(1)),
+      row('in', seedCotton.name, seedCotton.amount(1), account('in', 'lot')),
       ...[...trashTaken(season, words)].map(([machine, { amount }]) =>
-        row(machine, fill(own.rows.took, { machine: nameOf(machine, season, words) }), amount(progress)),
+        row(
+          machine,
+          fill(own.rows.took, { machine: nameOf(machine, season, words) }),
+          amount(progress),
+          takenSteps(season, machine, progress, words),
+        ),
       ),
-      row('ginTrash', trash.name, trash.amount(progress)),
-      ...(evaporated ? [row('evaporated', evaporated.name, evaporated.amount(progress))] : []),
-      row('lot', cleaned.name, cleaned.amount(progress)),
-      row('overflow', own.rows.overflow, overflow.amount),
-      row('share', own.rows.share, words.formats.percent(100 * season.cleaning.trashRemovedFraction, 0)),
-      ...turningIn(season).map((wheel) => row(wheel, own.wheels[wheel], rateText(wheel, words))),
-      row('piece', own.rows.piece, roundMassText(legend.tuftKg, words)),
-      row('bit', own.rows.bit, roundMassText(legend.bitKg, words)),
+      row('ginTrash', trash.name, trash.amount(progress), account('out', 'ginTrash')),
+      ...(evaporated
+        ? [row('evaporated', evaporated.name, evaporated.amount(progress), account('out', 'evaporated'))]
+        : []),
+      row('lot', cleaned.name, cleaned.amount(progress), account('out', 'lot')),
+      row('overflow', own.rows.overflow, overflow.amount, overflowSteps(season, own.rows.overflow)),
+      row('share', own.rows.share, words.formats.percent(100 * season.cleaning.trashRemovedFraction, 0), {
+        reading: 'trashTaken',
+      }),
+      ...turningIn(season).map((wheel) =>
+        row(wheel, own.wheels[wheel], rateText(wheel, words), [
+          factStep(
+            own.wheels[wheel],
+            { as: 'count', value: cleaningTurningFacts[wheel].value },
+            cleaningTurningFacts[wheel],
+          ),
+          drawnStep(own.wheels[wheel], { as: 'count', value: SLOWED_BY }),
+        ]),
+      ),
+      row('piece', own.rows.piece, roundMassText(legend.tuftKg, words), piece(own.rows.piece, legend.tuftKg)),
+      row('bit', own.rows.bit, roundMassText(legend.bitKg, words), piece(own.rows.bit, legend.bitKg)),
     ];
   },
 };

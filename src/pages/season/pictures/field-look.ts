@@ -1,14 +1,19 @@
 import { fill } from '../../../language/fill.ts';
 import type { Words } from '../../../language/words.ts';
+import { heatFacts } from '../../../model/field/facts.ts';
 import type { FieldSeason } from '../../../model/field/field-season.ts';
 import type { Season } from '../../../model/season.ts';
 import type { StationId } from '../../../model/station.ts';
 import { stationSpan } from '../../../model/timeline.ts';
 import { MM_PER_INCH, SQUARE_METRES_PER_ACRE } from '../../../model/units.ts';
 import type { FieldDayLook, FieldScene } from '../../../scene/stations/field/field-scene.ts';
+import { inField, day as printedDay, read, step } from '../../../workings/steps.ts';
+import type { Printed, Step } from '../../../workings/working.ts';
+import { printed } from '../printed.ts';
 import { countSites, fieldDayOn, leafShareOn, plantOf } from './field-plant.ts';
 import { fieldWords } from './field-words.ts';
 import type { PictureSize, TwinRow } from './picture.ts';
+import { drawnStep, said } from './row-steps.ts';
 
 /** Water of one drop: a round figure in the reader's units. */
 const dropInchesOf = ({ unitSystem }: Words): number => (unitSystem === 'us' ? 0.05 : 1 / MM_PER_INCH);
@@ -89,30 +94,68 @@ export function movingText({ field }: Season, dayOfYear: number, words: Words): 
   return [sunText(day.dd60, words), ...(wet ? [drops] : [])];
 }
 
+/** How a value of the mean plant was come by: the day-by-day field up to this day. */
+export function fieldSteps(season: Season, dayOfYear: number, words: Words, label: string, value: Printed): Step[] {
+  const { field } = season;
+  const day = fieldDayOn(field, dayOfYear);
+  return [
+    step('plantedOn', printedDay(field.plantedDay), inField),
+    step('dayShown', printedDay(day.dayOfYear), { at: 'drawing' }),
+    said(fieldWords(words.language).rows.heatSum, { as: 'heatUnits', value: day.dd60SincePlanting }, { at: 'field' }),
+    said(label, value, inField),
+  ];
+}
+
 /** The day's values, for the table. */
 export function fieldRows(season: Season, dayOfYear: number, words: Words): TwinRow[] {
   const { rows, drawn } = fieldWords(words.language);
   const { formats } = words;
   const day = fieldDayOn(season.field, dayOfYear);
   const plant = plantOf(season);
-  const mean = (value: number) => formats.number(value, 1);
-  const kinds = (['square', 'flower', 'greenBoll', 'openBoll', 'shed'] as const).map((kind) =>
-    formats.plural(countSites(plant, dayOfYear, kind), drawn[kind]),
-  );
-  const row = (key: keyof typeof rows, text: string): TwinRow => ({ key, label: rows[key], text });
+  const row = (
+    key: keyof typeof rows,
+    value: Exclude<Printed, { as: 'exact' }>,
+    first: readonly Step[] = [],
+  ): TwinRow => ({
+    key,
+    label: rows[key],
+    text: printed(value, words),
+    steps: [...first, ...fieldSteps(season, dayOfYear, words, rows[key], value)],
+  });
+  const mean = (value: number): Exclude<Printed, { as: 'exact' }> => ({ as: 'number', value, decimals: 1 });
+  const kinds = (['square', 'flower', 'greenBoll', 'openBoll', 'shed'] as const).map((kind) => ({
+    text: formats.plural(countSites(plant, dayOfYear, kind), drawn[kind]),
+    count: countSites(plant, dayOfYear, kind),
+  }));
+  const temperatures = [
+    step('warmestThatDay', { as: 'temperature', value: day.maxF }, { at: 'weather' }),
+    step('coldestThatDay', { as: 'temperature', value: day.minF }, { at: 'weather' }),
+    step('heatBase', { as: 'temperature', value: heatFacts.dd60BaseF.value }, read(heatFacts.dd60BaseF)),
+  ];
   return [
-    row('height', formats.length(day.plantHeightInches).text),
+    row('height', { as: 'length', value: day.plantHeightInches }),
     row('nodes', mean(day.nodes)),
-    row('heatToday', formats.heatUnits(day.dd60).text),
-    row('heatSum', formats.heatUnits(day.dd60SincePlanting).text),
-    row('rain', formats.rain(day.rainInches, 2).text),
-    row('irrigation', formats.rain(day.irrigationInches, 2).text),
-    row('soilWater', formats.percent(100 * day.soilWaterFraction, 0)),
+    row('heatToday', { as: 'heatUnits', value: day.dd60 }, temperatures),
+    row('heatSum', { as: 'heatUnits', value: day.dd60SincePlanting }),
+    row('rain', { as: 'rain', value: day.rainInches, decimals: 2 }),
+    row('irrigation', { as: 'rain', value: day.irrigationInches, decimals: 2 }),
+    row('soilWater', { as: 'percent', value: 100 * day.soilWaterFraction, decimals: 0 }),
     row('squares', mean(day.perPlant.squares)),
     row('flowers', mean(day.perPlant.flowersToday)),
     row('greenBolls', mean(day.perPlant.greenBolls)),
     row('openBolls', mean(day.perPlant.openBolls)),
     row('shed', mean(day.perPlant.shed)),
-    row('drawn', formats.list(kinds)),
+    {
+      key: 'drop',
+      label: rows.drop,
+      text: dropText(words),
+      steps: [drawnStep(rows.drop, { as: 'rain', value: dropInchesOf(words), decimals: 2 })],
+    },
+    {
+      key: 'drawn',
+      label: rows.drawn,
+      text: formats.list(kinds.map(({ text }) => text)),
+      steps: kinds.map(({ text, count }) => said(text, { as: 'count', value: count }, { at: 'chance' })),
+    },
   ];
 }

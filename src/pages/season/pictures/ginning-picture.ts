@@ -7,9 +7,11 @@ import { KG_PER_POUND, kilogramsFromPounds } from '../../../model/units.ts';
 import type { Masses } from '../../../scene/stations/flow/flow-input.ts';
 import type { CleanerInput, GinningInput, NamedMass } from '../../../scene/stations/ginning/ginning-input.ts';
 import { ginningScene } from '../../../scene/stations/ginning/ginning-scene.ts';
+import { above, atStation, exact } from '../../../workings/steps.ts';
 import { ginningWords } from './ginning-words.ts';
 import { baleMasses, ledgerAmounts } from './ledger-amounts.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { accountSteps, drawnStep, factStep, type LedgerAccount, said } from './row-steps.ts';
 import { seeText } from './see-text.ts';
 
 type Turning = keyof typeof turningFacts;
@@ -43,7 +45,7 @@ export function ginningInput(season: Season, words: Words, size: PictureSize): G
   const { ginning, scenario } = season;
   const own = ginningWords(words.language);
   const look = ledgerAmounts(season, 'ginning', words);
-  const named = (side: 'in' | 'out', account: string, name: string): NamedMass | null => {
+  const named = (side: 'in' | 'out', account: LedgerAccount, name: string): NamedMass | null => {
     const found = look(side, account);
     return found && { ...found, name };
   };
@@ -107,20 +109,43 @@ function rowsOf(season: Season, words: Words, progress: number): TwinRow[] {
   const own = ginningWords(words.language);
   const input = ginningInput(season, words, { width: 1, height: 1 });
   if (!input) return [];
-  const mass = (key: string, held: NamedMass | null, share: number): TwinRow[] =>
-    held ? [{ key, label: held.name, text: held.amount(share) }] : [];
+  const perDay = { as: 'mass', value: kilogramsFromPounds(handGinFacts.lintLbPerDay.value), decimals: 0 } as const;
+  const mass = (key: string, held: NamedMass | null, side: 'in' | 'out', account: LedgerAccount): TwinRow[] => {
+    const share = side === 'in' ? 1 : progress;
+    const steps = accountSteps(season, 'ginning', side, account, share, words);
+    return held ? [{ key, label: held.name, text: held.amount(share), steps }] : [];
+  };
   return [
-    ...mass('in', input.seedCotton, 1),
-    ...mass('water', input.water, 1),
-    ...mass('lint', input.lint, progress),
-    ...mass('seed', input.seed, progress),
-    ...mass('motes', input.motes, progress),
-    ...mass('trash', input.trash, progress),
-    { key: 'handGin', label: own.handGinLabel, text: handGin(input.lintAtStand, words).days },
+    ...mass('in', input.seedCotton, 'in', 'lot'),
+    ...mass('water', input.water, 'in', 'moistureAdded'),
+    ...mass('lint', input.lint, 'out', 'lot'),
+    ...mass('seed', input.seed, 'out', 'seedHouse'),
+    ...mass('motes', input.motes, 'out', 'lintCleanerWaste'),
+    ...mass('trash', input.trash, 'out', 'ginTrash'),
+    {
+      key: 'handGin',
+      label: own.handGinLabel,
+      text: handGin(input.lintAtStand, words).days,
+      steps: [
+        said(own.lintAtStand, { as: 'mass', value: input.lintAtStand.dryKg.lint }, atStation('ginning')),
+        factStep(own.handGinDay, perDay, handGinFacts.lintLbPerDay),
+        said(own.handGinLabel, exact(Math.round(handGinDays(input.lintAtStand.dryKg.lint)), 'days'), above),
+      ],
+    },
+    {
+      key: 'handGinDay',
+      label: own.handGinDay,
+      text: handGin(input.lintAtStand, words).perDay,
+      steps: [factStep(own.handGinDay, perDay, handGinFacts.lintLbPerDay)],
+    },
     ...turningIn(season).map((wheel) => ({
       key: wheel,
       label: own.parts[wheel],
       text: rateText(season, wheel, words),
+      steps: [
+        factStep(own.turns, { as: 'count', value: turningFacts[wheel].value }, turningFacts[wheel]),
+        drawnStep(own.slower, { as: 'count', value: slowedBy[season.scenario.decisions.ginning.stand] }),
+      ],
     })),
   ];
 }

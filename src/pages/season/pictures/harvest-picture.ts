@@ -2,6 +2,7 @@ import { fill } from '../../../language/fill.ts';
 import { harvestWords as en } from '../../../language/messages/en/pictures/harvest.ts';
 import { harvestWords as es } from '../../../language/messages/es/pictures/harvest.ts';
 import type { Words } from '../../../language/words.ts';
+import type { Fact } from '../../../model/fact.ts';
 import { harvestFacts } from '../../../model/harvest/facts.ts';
 import { harvestMachineFacts } from '../../../model/harvest/machine-facts.ts';
 import { rowFeetPerSecond } from '../../../model/harvest/row-speed.ts';
@@ -9,9 +10,13 @@ import type { Season } from '../../../model/season.ts';
 import { INCHES_PER_FOOT, KG_PER_POUND, METRES_PER_FOOT, MINUTES_PER_HOUR } from '../../../model/units.ts';
 import { harvestScene } from '../../../scene/stations/harvest/harvest.ts';
 import { HARVEST_LAP_SECONDS, type HarvestInput, type Labour } from '../../../scene/stations/harvest/harvest-input.ts';
+import { above, atStation, decided, exact, percent, read, step } from '../../../workings/steps.ts';
+import type { Printed, Step } from '../../../workings/working.ts';
 import { oneBaleShare } from '../ledger-panel.tsx';
+import { printed } from '../printed.ts';
 import { baleEntries, entryRows, roundMassText } from './bale-entries.ts';
-import type { PictureSize, StationPicture } from './picture.ts';
+import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { drawnStep, factStep, said } from './row-steps.ts';
 import { seeText } from './see-text.ts';
 
 /** How many times slower than in the field the rolls and the saw are drawn. */
@@ -42,17 +47,105 @@ function labourText(labour: Labour, share: number, words: Words): string {
     : words.formats.plural(labour.minutes * share, own.minutes, 1);
 }
 
-/** Turns, rates and names of the parts, in words. */
-function partWords({ scenario }: Season, words: Words) {
+/** How the work for one bale was come by: that of the whole field, and one bale's share. */
+function labourSteps(season: Season, labour: Labour, share: number, words: Words): Step[] {
+  const hand = labour.kind === 'personDays';
+  const each = hand ? labour.days : labour.minutes;
+  const bale = oneBaleShare(season);
+  const name = wordsOf(words).work;
+  const number = (value: number): Printed => ({ as: 'number', value, decimals: 1 });
+  return [
+    step(hand ? 'personDaysOfField' : 'machineMinutesOfField', number(each / bale), atStation('harvest')),
+    step('shareOfBale', exact(bale, 'fraction'), { at: 'ledgers' }),
+    ...(share < 1 ? [step('workDone', percent(100 * share, 2), { at: 'drawing' })] : []),
+    said(name, number(each * share), above),
+  ];
+}
+
+/** How fast the parts move that are seen moving. */
+function partRows(season: Season, words: Words): TwinRow[] {
   const own = wordsOf(words);
-  const { formats } = words;
-  const { rowsAtOnce, stripperRollTurnsPerMinute, fieldCleanerTurnsPerMinute } = harvestMachineFacts;
-  const feet = rowFeetPerSecond(
+  const { method } = season.scenario.decisions.harvest;
+  const { handSackFeet, stripperRollTurnsPerMinute, fieldCleanerTurnsPerMinute } = harvestMachineFacts;
+  const turning = (key: string, label: string, fact: Fact): TwinRow => ({
+    key,
+    label,
+    text: words.formats.count(fact.value),
+    steps: [factStep(label, { as: 'count', value: fact.value }, fact)],
+  });
+  if (method === 'hand') {
+    const text = sackTicks(words).at(-1)?.text ?? '';
+    const feet: Printed = { as: 'length', value: handSackFeet.value * INCHES_PER_FOOT };
+    return [
+      {
+        key: 'sack',
+        label: own.sackLength,
+        text,
+        steps: [factStep(own.sackLength, words.unitSystem === 'us' ? { as: 'text', text } : feet, handSackFeet)],
+      },
+    ];
+  }
+  if (method === 'spindle') {
+    const seen = movingSeen(season, words);
+    const speed: Exclude<Printed, { as: 'exact' }> = { as: 'length', value: rowSpeedFeet(season) * INCHES_PER_FOOT };
+    const { pickerAcresPerHour } = harvestFacts;
+    const drawn = (key: string, label: string, seconds: number | null): TwinRow[] =>
+      seconds === null
+        ? []
+        : [
+            {
+              key,
+              label,
+              text: words.formats.number(seconds, 0),
+              steps: [drawnStep(label, { as: 'number', value: seconds, decimals: 0 })],
+            },
+          ];
+    return [
+      {
+        key: 'rowSpeed',
+        label: own.rowSpeed,
+        text: printed(speed, words),
+        steps: [
+          step('machinePace', exact(pickerAcresPerHour.value, 'acresPerHour'), read(pickerAcresPerHour)),
+          factStep(
+            own.rowsAtOnce,
+            { as: 'count', value: harvestMachineFacts.rowsAtOnce.value },
+            harvestMachineFacts.rowsAtOnce,
+          ),
+          step('rowWidth', exact(season.scenario.decisions.planting.rowInches, 'inches'), decided('planting')),
+          said(own.rowSpeed, speed, above),
+        ],
+      },
+      ...drawn('drumSeconds', own.drumSeconds, seen?.drumSeconds ?? null),
+      ...drawn('dofferSeconds', own.dofferSeconds, seen?.dofferSeconds ?? null),
+    ];
+  }
+  return [
+    turning('rolls', own.rollsTurn, stripperRollTurnsPerMinute),
+    ...(method === 'stripperFieldCleaner' ? [turning('cleaner', own.cleanerTurns, fieldCleanerTurnsPerMinute)] : []),
+    {
+      key: 'slower',
+      label: own.slower,
+      text: words.formats.count(TIMES_SLOWER),
+      steps: [drawnStep(own.slower, { as: 'count', value: TIMES_SLOWER })],
+    },
+  ];
+}
+
+/** How much of a row the picker passes in a second, feet. */
+const rowSpeedFeet = ({ scenario }: Season): number =>
+  rowFeetPerSecond(
     harvestFacts.pickerAcresPerHour.value,
-    rowsAtOnce.value,
+    harvestMachineFacts.rowsAtOnce.value,
     scenario.decisions.planting.rowInches,
   );
-  const speed = formats.length(feet * INCHES_PER_FOOT).text;
+
+/** Turns, rates and names of the parts, in words. */
+function partWords(season: Season, words: Words) {
+  const own = wordsOf(words);
+  const { formats } = words;
+  const { stripperRollTurnsPerMinute, fieldCleanerTurnsPerMinute } = harvestMachineFacts;
+  const speed = formats.length(rowSpeedFeet(season) * INCHES_PER_FOOT).text;
   const slowly = (template: string, { value }: { readonly value: number }) => ({
     turnsPerSecond: value / SECONDS_PER_MINUTE / TIMES_SLOWER,
     shows: fill(template, { turns: formats.count(value), times: formats.count(TIMES_SLOWER) }),
@@ -124,6 +217,42 @@ export function harvestInput(season: Season, words: Words, size: PictureSize): H
   };
 }
 
+/** What moves in the picture on a desk: its sentences, and the seconds of a turn as drawn; null where nothing was gathered. */
+interface MovingSeen {
+  readonly shows: readonly string[];
+  readonly drumSeconds: number | null;
+  readonly dofferSeconds: number | null;
+}
+/** Sentences are asked for at every step, and laying a picture out takes a while. */
+const movingKnown = new WeakMap<Season, { readonly words: Words; readonly seen: MovingSeen }>();
+
+function movingSeen(season: Season, words: Words): MovingSeen | null {
+  const known = movingKnown.get(season);
+  if (known?.words === words) return known.seen;
+  const input = harvestInput(season, words, SEEN_AT);
+  if (!input) return null;
+  let drumSeconds: number | null = null;
+  let dofferSeconds: number | null = null;
+  const { turning } = input;
+  const frame = harvestScene({
+    ...input,
+    turning: {
+      ...turning,
+      drum: (seconds) => {
+        drumSeconds = seconds;
+        return turning.drum(seconds);
+      },
+      doffer: (seconds) => {
+        dofferSeconds = seconds;
+        return turning.doffer(seconds);
+      },
+    },
+  })(1);
+  const seen = { shows: [...new Set(frame.parts.map(({ shows }) => shows))], drumSeconds, dofferSeconds };
+  movingKnown.set(season, { words, seen });
+  return seen;
+}
+
 /** The field, the hand or the machine that gathers it, and what becomes of every pound. */
 export const harvestPicture: StationPicture = {
   layOut(season, words, size) {
@@ -137,13 +266,13 @@ export const harvestPicture: StationPicture = {
     const { formats } = words;
     const { method } = season.scenario.decisions.harvest;
     const ledger = seeText(season, 'harvest', dayOfYear, words);
-    const frame = this.layOut(season, words, SEEN_AT)({ dayOfYear, progress });
-    if (!frame) return ledger;
+    const seen = movingSeen(season, words);
+    if (!seen) return ledger;
     const sack = fill(own.seeHand, { feet: sackTicks(words).at(-1)?.text ?? '' });
     return [
       method === 'hand' ? sack : method === 'spindle' ? own.seeSpindle : own.seeStripper,
       ...(method === 'stripperFieldCleaner' ? [own.seeCleaner] : []),
-      ...new Set(frame.parts.map(({ shows }) => shows)),
+      ...seen.shows,
       fill(own.seeFar, { share: formats.percent(100 * progress, 0) }),
       ...ledger,
     ];
@@ -153,8 +282,14 @@ export const harvestPicture: StationPicture = {
     const labour = labourOf(season);
     if (!entries || !labour) return [];
     return [
-      { key: 'labour', label: wordsOf(words).work, text: labourText(labour, progress, words) },
-      ...entryRows(entries, progress),
+      {
+        key: 'labour',
+        label: wordsOf(words).work,
+        text: labourText(labour, progress, words),
+        steps: labourSteps(season, labour, progress, words),
+      },
+      ...entryRows(entries, progress, season, 'harvest', words),
+      ...partRows(season, words),
     ];
   },
 };

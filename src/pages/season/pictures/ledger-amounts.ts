@@ -31,7 +31,10 @@ export function ledgerAmounts(season: Season, station: StationId, { formats, mes
     if (!rows || !row || entries.length === 0) return null;
     const masses = entries.map(({ dryKg, waterKg }): Masses => ({ dryKg, waterKg })).reduce(plus);
     if (massOf(masses) < leastKg) return null;
-    return { masses, amount: (share) => `${formats.number(row.all * share, rows.decimals)}\u00a0${sign}` };
+    return {
+      masses,
+      amount: (share) => `${formats.number(row.all * share, rows.decimals)}\u00a0${sign}`,
+    };
   };
 }
 

@@ -5,7 +5,9 @@ import type { StationId } from '../../../model/station.ts';
 import { KG_PER_POUND } from '../../../model/units.ts';
 import { type InAccount, type Masses, massOf, type OutAccount, plus } from '../../../scene/stations/flow/flow-input.ts';
 import { ledgerRows } from '../../../ui/ledger-rows.ts';
+import type { Step } from '../../../workings/working.ts';
 import { ledgerOf } from '../ledger-panel.tsx';
+import { accountSteps, type LedgerAccount } from './row-steps.ts';
 
 /** A mass that would be written as 0.0 gets no place and no words: kg for one bale's worth. */
 const leastKg = 0.02;
@@ -19,6 +21,8 @@ export interface PictureLedger {
   /** The mass of an account with its unit, after a share of the work: at 1 the table's own number. */
   readonly massIn: (account: InAccount, progress?: number) => string;
   readonly massOut: (account: OutAccount, progress?: number) => string;
+  /** How such a mass was come by. */
+  readonly steps: (side: 'in' | 'out', account: LedgerAccount, progress?: number) => readonly Step[];
   /** All that came in. */
   readonly massAll: () => string;
 }
@@ -49,6 +53,7 @@ export function pictureLedger(season: Season, station: StationId, words: Words):
     unitKg: unitSystem === 'us' ? KG_PER_POUND : 1,
     massIn: (account, progress = 1) => text(allOf(rows.in, account) * progress),
     massOut: (account, progress = 1) => text(allOf(rows.out, account) * progress),
+    steps: (side, account, progress = 1) => accountSteps(season, station, side, account, progress, words),
     massAll: () => text(rows.inAll.all),
   };
 }

@@ -1,6 +1,7 @@
 import type { Words } from '../../../language/words.ts';
 import type { Season } from '../../../model/season.ts';
 import type { SceneFrame } from '../../../scene/scene-frame.ts';
+import type { Step } from '../../../workings/working.ts';
 
 export interface PictureSize {
   readonly width: number;
@@ -22,6 +23,11 @@ export interface TwinRow {
   readonly label: string;
   /** The value with its unit, as the picture shows it. */
   readonly text: string;
+  /**
+   * How it was come by: lines among whose values every number of the text stands (row-steps.ts); or the station's reading that
+   * prints the same number, by its key. No lines where there is no number.
+   */
+  readonly steps: readonly Step[] | { readonly reading: string };
 }
 
 /** How a station is shown: as a picture, and the same in words and numbers. */

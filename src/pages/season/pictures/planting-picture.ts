@@ -8,10 +8,13 @@ import { INCHES_PER_FOOT, MM_PER_INCH } from '../../../model/units.ts';
 import type { SeedCounts } from '../../../scene/stations/planting/count-band.ts';
 import { layOutPlanting, type PlantingDay, type PlantingScene } from '../../../scene/stations/planting/planting.ts';
 import type { ThermometerScale } from '../../../scene/stations/planting/thermometer.ts';
-import { fieldDayLookOf, fieldSceneOf, movingText } from './field-look.ts';
+import { above, counted, decided, percent, read } from '../../../workings/steps.ts';
+import type { Origin, Step } from '../../../workings/working.ts';
+import { fieldDayLookOf, fieldRows, fieldSceneOf, movingText } from './field-look.ts';
 import { fieldDayOn, plantsOf } from './field-plant.ts';
-import { fieldWords, plantingWords } from './field-words.ts';
+import { plantingWords } from './field-words.ts';
 import type { PictureMoment, PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { said } from './row-steps.ts';
 
 const fahrenheitPerCelsius = 1.8;
 const gramsPerKg = 1000;
@@ -223,29 +226,61 @@ export const plantingPicture: StationPicture = {
   },
   rows(season, words, moment): TwinRow[] {
     const { formats, language } = words;
-    const texts = plantingWords(language);
-    const { soilWater } = fieldWords(language).rows;
-    const day = fieldDayOn(season.field, moment.dayOfYear);
+    const { rows } = plantingWords(language);
+    const { field, scenario } = season;
+    const day = fieldDayOn(field, moment.dayOfYear);
     const { all, up, labels } = countsOf(season, moment, words);
-    const row = (key: keyof typeof texts.rows, text: string): TwinRow => ({ key, label: texts.rows[key], text });
+    const count = (key: string, label: string, value: number, first: readonly Step[] = []): TwinRow => ({
+      key,
+      label,
+      text: formats.count(value),
+      steps: [...first, said(label, { as: 'count', value }, first.length > 0 ? above : counted('planting'))],
+    });
+    const sown = said(labels.sown, { as: 'count', value: all }, counted('planting'));
+    const came = said(labels.up, { as: 'count', value: up ?? 0 }, counted('planting'));
+    const seeds = formats.seeds(scenario.decisions.planting.seedsPerFoot).text;
+    const { emerge } = heatNeeds(field.variety);
+    const temperature = (key: 'low' | 'high' | 'base', value: number, from: Origin): TwinRow => ({
+      key,
+      label: rows[key],
+      text: formats.temperature(value).text,
+      steps: [said(rows[key], { as: 'temperature', value }, from)],
+    });
+    const ofField = fieldRows(season, moment.dayOfYear, words).filter(({ key }) => seenInFurrow.includes(key));
     return [
       // By the day, as the ribbon counts: the table does not follow the planter down the row.
-      { key: 'sown', label: labels.sown, text: formats.count(all) },
+      count('sown', labels.sown, all),
       ...(up === null
         ? []
         : [
-            { key: 'up', label: labels.up, text: formats.count(up) },
-            { key: 'notUp', label: labels.notUp, text: formats.count(all - up) },
+            count('up', labels.up, up),
+            count('notUp', labels.notUp, all - up, [sown, came]),
+            {
+              key: 'upShare',
+              label: rows.upShare,
+              text: formats.percent((100 * up) / Math.max(1, all), 0),
+              steps: [sown, came, said(rows.upShare, percent((100 * up) / Math.max(1, all), 0), above)],
+            },
           ]),
-      row('perLength', formats.seeds(season.scenario.decisions.planting.seedsPerFoot).text),
-      row('low', formats.temperature(day.minF).text),
-      row('high', formats.temperature(day.maxF).text),
-      row('heatToday', formats.heatUnits(day.dd60).text),
-      row('heatSum', formats.heatUnits(day.dd60SincePlanting).text),
-      row('heatNeeded', formats.heatUnits(heatNeeds(season.field.variety).emerge).text),
-      row('rain', formats.rain(day.rainInches, 2).text),
-      row('irrigation', formats.rain(day.irrigationInches, 2).text),
-      { key: 'soilWater', label: soilWater, text: formats.percent(100 * day.soilWaterFraction, 0) },
+      {
+        key: 'perLength',
+        label: rows.perLength,
+        text: seeds,
+        steps: [said(rows.perLength, { as: 'text', text: seeds }, decided('planting'))],
+      },
+      temperature('low', day.minF, { at: 'weather' }),
+      temperature('high', day.maxF, { at: 'weather' }),
+      temperature('base', heatFacts.dd60BaseF.value, read(heatFacts.dd60BaseF)),
+      {
+        key: 'heatNeeded',
+        label: rows.heatNeeded,
+        text: formats.heatUnits(emerge).text,
+        steps: [said(rows.heatNeeded, { as: 'heatUnits', value: emerge }, { at: 'field' })],
+      },
+      ...ofField,
     ];
   },
 };
+
+/** What the field's table has that this picture shows too. */
+const seenInFurrow = ['height', 'nodes', 'heatToday', 'heatSum', 'rain', 'irrigation', 'soilWater', 'drop'];

@@ -1,5 +1,6 @@
 import { fill } from '../../../language/fill.ts';
 import type { Words } from '../../../language/words.ts';
+import { needleTable } from '../../../model/cloth/facts.ts';
 import type { SewingOutcome } from '../../../model/cloth/sew.ts';
 import type { Season } from '../../../model/season.ts';
 import { MM_PER_INCH } from '../../../model/units.ts';
@@ -7,8 +8,11 @@ import { massOf, type OutAccount } from '../../../scene/stations/flow/flow-input
 import { roundMass } from '../../../scene/stations/flow/piece-mass.ts';
 import { clothInks } from '../../../scene/stations/sewing/cloth-inks.ts';
 import { MOST_SNIPS, sewingScene } from '../../../scene/stations/sewing/sewing-scene.ts';
+import { above, atStation, decided, exact, step } from '../../../workings/steps.ts';
+import type { Step } from '../../../workings/working.ts';
 import { type PictureLedger, pictureLedger } from './ledger-words.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { drawnStep, factStep, said } from './row-steps.ts';
 import { sewingWords } from './sewing-words.ts';
 
 /** The cut pieces first, then what else the ledger holds. */
@@ -98,6 +102,26 @@ function layOut(season: Season, words: Words, size: PictureSize) {
   return ({ progress }: { readonly progress: number }) => frameAt(progress);
 }
 
+/** The patch less two seam allowances. */
+function sewnSteps({ scenario }: Season, { patchInchesPerBoll, sewnPatchInches }: SewingOutcome, words: Words): Step[] {
+  const { rows } = sewingWords(words.language);
+  const { seamInches } = scenario.decisions.sewing;
+  return [
+    said(rows.patch, { as: 'length', value: patchInchesPerBoll ?? 0, decimals: 2 }, atStation('sewing')),
+    said(rows.seam, { as: 'text', text: words.formats.seam(seamInches).text }, decided('sewing')),
+    said(rows.sewn, { as: 'length', value: sewnPatchInches ?? 0, decimals: 2 }, above),
+  ];
+}
+
+/** The thread that goes with the needle, by the weight of the cloth. */
+function threadSteps(sewing: SewingOutcome, words: Words): Step[] {
+  const { rows } = sewingWords(words.language);
+  return [
+    step('cutWeight', exact(sewing.gramsPerSquareMetre, 'gramsPerSquareMetre'), atStation('sewing')),
+    factStep(rows.thread, { as: 'text', text: threadText(sewing, words) }, needleTable),
+  ];
+}
+
 /** The sewing table: one boll beside the patch it makes, and the cloth of one bale being cut. */
 export const sewingPicture: StationPicture = {
   layOut,
@@ -129,22 +153,37 @@ export const sewingPicture: StationPicture = {
   },
   rows(season, words, { progress }) {
     const ledger = pictureLedger(season, 'sewing', words);
-    const { sewing } = season;
+    const { sewing, scenario } = season;
     if (!ledger || !sewing) return [];
+    const { seamInches } = scenario.decisions.sewing;
     const { rows } = sewingWords(words.language);
     const { formats } = words;
-    const row = (key: keyof typeof rows, text: string): TwinRow => ({ key, label: rows[key], text });
+    const row = (key: keyof typeof rows, text: string, steps: TwinRow['steps']): TwinRow => ({
+      key,
+      label: rows[key],
+      text,
+      steps,
+    });
     const side = sewing.patchInchesPerBoll;
     return [
-      ...(side === null ? [] : [row('patch', formats.length(side, 2).text)]),
-      ...(sewing.sewnPatchInches === null ? [] : [row('sewn', formats.length(sewing.sewnPatchInches, 2).text)]),
-      row('needle', sewing.needle.needles.join(' – ')),
-      row('thread', threadText(sewing, words)),
-      row('in', ledger.massIn('lot')),
+      ...(side === null ? [] : [row('patch', formats.length(side, 2).text, { reading: 'patch' })]),
+      ...(sewing.sewnPatchInches === null
+        ? []
+        : [row('sewn', formats.length(sewing.sewnPatchInches, 2).text, sewnSteps(season, sewing, words))]),
+      row('seam', formats.seam(seamInches).text, [
+        said(rows.seam, { as: 'text', text: formats.seam(seamInches).text }, decided('sewing')),
+      ]),
+      row('needle', sewing.needle.needles.join(' – '), { reading: 'needle' }),
+      row('thread', threadText(sewing, words), threadSteps(sewing, words)),
+      row('in', ledger.massIn('lot'), ledger.steps('in', 'lot')),
       ...order.flatMap((account) =>
-        ledger.outflow.has(account) ? [row(nameOf[account as Named], ledger.massOut(account, progress))] : [],
+        ledger.outflow.has(account)
+          ? [row(nameOf[account as Named], ledger.massOut(account, progress), ledger.steps('out', account, progress))]
+          : [],
       ),
-      row('snip', formats.mass(snipKgOf(ledger), 0).text),
+      row('snip', formats.mass(snipKgOf(ledger), 0).text, [
+        drawnStep(rows.snip, { as: 'mass', value: snipKgOf(ledger), decimals: 0 }),
+      ]),
     ];
   },
 };

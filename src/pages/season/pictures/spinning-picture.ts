@@ -1,10 +1,12 @@
 import { fill } from '../../../language/fill.ts';
 import type { Words } from '../../../language/words.ts';
 import { yarnDiameterMm } from '../../../model/cloth/diameter.ts';
+import type { Fact } from '../../../model/fact.ts';
 import { lengthArrayMm } from '../../../model/length/statistics.ts';
-import { fewestFibres } from '../../../model/mill/facts.ts';
+import { fewestFibres, twistTable } from '../../../model/mill/facts.ts';
 import { millSpeeds } from '../../../model/mill/speed-facts.ts';
 import type { SpinningOutcome } from '../../../model/mill/spin.ts';
+import type { Yarn } from '../../../model/mill/yarn.ts';
 import type { Scenario } from '../../../model/scenario.ts';
 import type { Season } from '../../../model/season.ts';
 import { MM_PER_INCH } from '../../../model/units.ts';
@@ -13,8 +15,11 @@ import { legendOf } from '../../../scene/stations/flow/piece-mass.ts';
 import { slowed } from '../../../scene/stations/slowed.ts';
 import type { PrepareId, SpinningScene, TurningId } from '../../../scene/stations/spinning/spinning-input.ts';
 import { spinningScene } from '../../../scene/stations/spinning/spinning-scene.ts';
+import { above, atStation, decided, exact, read, step } from '../../../workings/steps.ts';
+import type { Step } from '../../../workings/working.ts';
 import { type PictureLedger, pictureLedger } from './ledger-words.ts';
 import type { PictureMoment, PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { drawnStep, factStep, said } from './row-steps.ts';
 import { type SpinningWords, spinningWords } from './spinning-words.ts';
 
 const mmPerCm = 10;
@@ -177,26 +182,64 @@ export const spinningPicture: StationPicture = {
     if (!ledger || !spinning) return [];
     const own = spinningWords(words.language);
     const { formats } = words;
+    const { system, countNe } = scenario.decisions.spinning;
+    const fewest = fewestFibres[system];
+    const fullFibres = Math.floor(spinning.verdict.fibresInSection);
     const legend = legendOf({ ...masses(ledger), unitKg: ledger.unitKg });
-    const row = (key: keyof typeof own.rows, text: string): TwinRow => ({ key, label: own.rows[key], text });
+    const row = (key: keyof typeof own.rows, text: string, steps: TwinRow['steps']): TwinRow => ({
+      key,
+      label: own.rows[key],
+      text,
+      steps,
+    });
     return [
       row(
         'fibres',
-        formats.count(spinning.yarn ? spinning.verdict.fibresInSection : Math.floor(spinning.verdict.fibresInSection)),
+        formats.count(spinning.yarn ? spinning.verdict.fibresInSection : fullFibres),
+        spinning.yarn
+          ? { reading: 'fibresInSection' }
+          : [
+              step('fibresInSection', exact(spinning.verdict.fibresInSection, 'fibres'), atStation('spinning')),
+              said(own.rows.fibres, { as: 'count', value: fullFibres }, above),
+            ],
       ),
-      row('fewest', formats.count(fewestFibres[scenario.decisions.spinning.system].value)),
-      ...(spinning.yarn ? [row('twist', turnsText(spinning.yarn.turnsPerInch, words))] : []),
-      row('in', ledger.massIn('lot')),
+      row('fewest', formats.count(fewest.value), [
+        factStep(own.rows.fewest, { as: 'count', value: fewest.value }, fewest),
+      ]),
+      row('count', formats.yarnCount(countNe).text, [
+        said(own.rows.count, { as: 'yarnCount', value: countNe }, decided('spinning')),
+      ]),
+      ...(spinning.yarn
+        ? [row('twist', turnsText(spinning.yarn.turnsPerInch, words), twistSteps(spinning.yarn, own.rows.twist, words))]
+        : []),
+      ...(spinning.stopped?.reason === 'rotorCount'
+        ? [
+            row('limit', formats.count(Math.floor(spinning.verdict.ceilingNe)), [
+              said(
+                own.rows.limit,
+                { as: 'count', value: Math.floor(spinning.verdict.ceilingNe) },
+                atStation('spinning'),
+              ),
+            ]),
+          ]
+        : []),
+      row('in', ledger.massIn('lot'), ledger.steps('in', 'lot')),
       ...[...ledger.outflow.keys()].map((account): TwinRow => {
         const name = fill(outName(account, own), { mass: '' }).trim();
         return {
           key: account,
           label: spinning.yarn ? fill(own.rows.so, { name }) : name,
           text: ledger.massOut(account, spinning.yarn ? progress : 1),
+          steps: ledger.steps('out', account, spinning.yarn ? progress : 1),
         };
       }),
-      row('piece', formats.mass(legend.tuftKg, 0).text),
-      row('bit', formats.mass(legend.bitKg, 1).text),
+      row('piece', formats.mass(legend.tuftKg, 0).text, [
+        drawnStep(own.rows.piece, { as: 'mass', value: legend.tuftKg, decimals: 0 }),
+      ]),
+      row('bit', formats.mass(legend.bitKg, 1).text, [
+        drawnStep(own.rows.bit, { as: 'mass', value: legend.bitKg, decimals: 1 }),
+      ]),
+      ...(spinning.yarn ? turningOf(season).flatMap((id) => turningRows(id, scenario.era, words)) : []),
     ];
   },
 };
@@ -205,6 +248,39 @@ const masses = (ledger: PictureLedger) => ({
   inflow: [...ledger.inflow].map(([account, each]) => ({ account, ...each })),
   outflow: [...ledger.outflow].map(([account, each]) => ({ account, ...each })),
 });
+
+/** How fast a machine of the mill turns, and how much slower it is drawn. */
+function turningRows(id: TurningId, era: Scenario['era'], { language, formats }: Words): TwinRow[] {
+  const own = spinningWords(language);
+  const fact: Fact = { ...millSpeeds.present, ...(era === 'thirties' ? millSpeeds.thirties : {}) }[id];
+  const { times } = slowed(fact.value);
+  const turns = fill(own.turns, { machine: own.machineNames[id] });
+  const slower = fill(own.slower, { machine: own.machineNames[id] });
+  return [
+    {
+      key: id,
+      label: turns,
+      text: formats.count(fact.value),
+      steps: [factStep(turns, { as: 'count', value: fact.value }, fact)],
+    },
+    {
+      key: `${id}/slower`,
+      label: slower,
+      text: formats.count(times),
+      steps: [drawnStep(slower, { as: 'count', value: times })],
+    },
+  ];
+}
+
+/** Turns in the picture's unit from the yarn's twist. */
+function twistSteps({ turnsPerInch, twistMultiplier }: Yarn, label: string, { unitSystem }: Words): Step[] {
+  const perCm = (turnsPerInch * mmPerCm) / MM_PER_INCH;
+  return [
+    step('twistMultiplier', exact(twistMultiplier), read(twistTable)),
+    step('turnsInInch', exact(turnsPerInch, 'turnsPerInch'), atStation('spinning')),
+    said(label, { as: 'number', value: unitSystem === 'us' ? turnsPerInch : perCm, decimals: 1 }, above),
+  ];
+}
 
 function showsText(id: TurningId, era: Scenario['era'], { language, formats }: Words): string {
   const perMinute = speedsOf(era)[id];

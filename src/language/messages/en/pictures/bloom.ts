@@ -9,4 +9,12 @@ export const bloom = {
   noSquare: 'No square yet',
   notYet: 'the first will come at the first branch that fruits',
   last: 'The plant drawn is the first by lot that has a flower on the last day shown.',
+  steps: {
+    squareOn: 'Its square came on',
+    flowerOn: 'Its flower opens on',
+    age: 'Days since',
+    left: 'Days until then',
+    node: 'Node',
+    place: 'Place on the branch, from the stem',
+  },
 };

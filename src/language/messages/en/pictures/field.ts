@@ -34,6 +34,7 @@ export const field = {
     greenBolls: 'Green bolls, mean plant',
     openBolls: 'Open bolls, mean plant',
     shed: 'Dropped so far, mean plant',
+    drop: 'Water that one drop stands for',
     drawn: 'On the plant drawn',
     large: 'Shown large',
   },

@@ -37,4 +37,8 @@ export const ginning = {
   shows: '{part}: {rate}',
   caption: 'A tuft or seed is {tuft}, a bit {bit}. {rate}.',
   captionShort: 'A tuft or seed: {tuft}; a bit: {bit}. Wheels {slowed} times slower.',
+  lintAtStand: 'Lint that leaves the stand, one bale',
+  handGinDay: 'A hand-cranked gin, lint in a day',
+  turns: 'Turns a minute',
+  slower: 'Drawn so many times slower',
 };

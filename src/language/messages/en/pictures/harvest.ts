@@ -36,4 +36,12 @@ export const harvestWords = {
   seeStripper: 'Two rolls of brushes and bats strip the whole stalk: cotton, burs, sticks and leaf come along.',
   seeCleaner: 'A saw in the field cleaner slings burs and sticks back to the ground.',
   seeFar: 'In the distance {share} of the field is gathered.',
+  slower: 'Drawn so many times slower',
+  sackLength: 'Length of the sack',
+  rollsTurn: 'Rolls, turns a minute',
+  cleanerTurns: 'Saw of the field cleaner, turns a minute',
+  rowSpeed: 'Row passed in a second',
+  rowsAtOnce: 'Rows at once',
+  drumSeconds: 'One turn of the drum as drawn, seconds',
+  dofferSeconds: 'One turn of a doffer as drawn, seconds',
 };

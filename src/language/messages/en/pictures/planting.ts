@@ -25,13 +25,11 @@ export const planting = {
   up: 'On {date} the plants are up: {up} of {all} seeds, {share}. They stand {height} tall, with {nodes} nodes.',
   air: 'The strip is the air, from the day’s low to its high. Heat counts above {base}; the model keeps no soil temperature.',
   rows: {
+    upShare: 'Share that came up',
+    base: 'Heat counts above',
     low: 'Low of the day',
     high: 'High of the day',
-    heatToday: 'Heat of the day',
-    heatSum: 'Heat since planting',
     heatNeeded: 'Heat a seedling needs to come up',
-    rain: 'Rain of the day',
-    irrigation: 'Irrigation of the day',
     perLength: 'Seeds in the row',
   },
 };

@@ -18,6 +18,7 @@ export const sewing = {
   seeBoll: 'The boll is drawn beside the patch to be compared in kind, not measured.',
   cutSoFar: '{done} of the cloth of one bale is cut: {pieces} in pieces, {offcuts} in offcuts.',
   rows: {
+    seam: 'Seam allowance',
     patch: 'Patch from one boll',
     sewn: 'The same patch, seams sewn in',
     needle: 'Needle',

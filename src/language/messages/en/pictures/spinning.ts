@@ -35,6 +35,8 @@ export const spinning = {
   packages: { ring: 'a bobbin on its spindle', rotor: 'a cross-wound package' },
   soFar: '{done} of one bale is spun: {yarn} of yarn so far.',
   rows: {
+    count: 'Yarn wanted',
+    limit: 'Finest a rotor spins, Ne',
     fibres: 'Fibers in a section',
     fewest: 'Fewest that hold',
     twist: 'Twist',
@@ -42,5 +44,15 @@ export const spinning = {
     piece: 'A tuft or hank stands for',
     bit: 'A bit of trash stands for',
     so: '{name} so far',
+  },
+  turns: '{machine}, turns a minute',
+  slower: '{machine}, drawn so many times slower',
+  machineNames: {
+    beater: 'Beater',
+    card: 'Card cylinder',
+    comber: 'Comber',
+    spindle: 'Traveler',
+    openingRoller: 'Opening roller',
+    rotor: 'Rotor',
   },
 };

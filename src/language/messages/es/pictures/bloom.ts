@@ -10,4 +10,12 @@ export const bloom: typeof english = {
   noSquare: 'Todavía no hay cuadros',
   notYet: 'el primero saldrá en la primera rama que da fruto',
   last: 'La planta dibujada es la primera, al azar, que tiene una flor el último día que se muestra.',
+  steps: {
+    squareOn: 'Su cuadro apareció el',
+    flowerOn: 'Su flor se abre el',
+    age: 'Días desde entonces',
+    left: 'Días que faltan',
+    node: 'Nudo',
+    place: 'Lugar en la rama, desde el tallo',
+  },
 };

@@ -33,6 +33,7 @@ export const field: typeof english = {
     greenBolls: 'Bellotas verdes, planta media',
     openBolls: 'Bellotas abiertas, planta media',
     shed: 'Caídos hasta hoy, planta media',
+    drop: 'Agua que representa una gota',
     drawn: 'En la planta dibujada',
     large: 'En grande',
   },

@@ -39,4 +39,8 @@ export const ginning: typeof english = {
   shows: '{part}: {rate}',
   caption: 'Copo o semilla: {tuft}; pedacito: {bit}. {rate}.',
   captionShort: 'Copo o semilla: {tuft}; pedacito: {bit}. Ruedas {slowed} veces más lentas.',
+  lintAtStand: 'Fibra que sale del despepitador, una paca',
+  handGinDay: 'Una despepitadora de manivela, fibra en un día',
+  turns: 'Vueltas por minuto',
+  slower: 'Dibujado tantas veces más lento',
 };

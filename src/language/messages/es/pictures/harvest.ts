@@ -36,4 +36,12 @@ export const harvestWords: typeof english = {
   seeStripper: 'Dos rodillos de cepillos y paletas arrancan todo: con el algodón vienen cáscaras, varas y hojas.',
   seeCleaner: 'Una sierra en el limpiador de campo lanza cáscaras y varas de vuelta al suelo.',
   seeFar: 'A lo lejos está recogido {share} del campo.',
+  slower: 'Dibujado tantas veces más lento',
+  sackLength: 'Largo del saco',
+  rollsTurn: 'Rodillos, vueltas por minuto',
+  cleanerTurns: 'Sierra del limpiador de campo, vueltas por minuto',
+  rowSpeed: 'Surco recorrido en un segundo',
+  rowsAtOnce: 'Surcos a la vez',
+  drumSeconds: 'Una vuelta del tambor dibujado, segundos',
+  dofferSeconds: 'Una vuelta de un desprendedor dibujado, segundos',
 };

@@ -26,13 +26,11 @@ export const planting: typeof english = {
   up: 'El {date} ya brotaron las plantas: {up} de {all} semillas, {share}. Miden {height} y tienen {nodes} nudos.',
   air: 'La tira es el aire, de la mínima a la máxima del día. El calor cuenta sobre {base}; el modelo no lleva la temperatura del suelo.',
   rows: {
+    upShare: 'Parte que nació',
+    base: 'El calor cuenta desde',
     low: 'Mínima del día',
     high: 'Máxima del día',
-    heatToday: 'Calor del día',
-    heatSum: 'Calor desde la siembra',
     heatNeeded: 'Calor que una plántula necesita para brotar',
-    rain: 'Lluvia del día',
-    irrigation: 'Riego del día',
     perLength: 'Semillas en el surco',
   },
 };

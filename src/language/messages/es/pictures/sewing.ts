@@ -20,6 +20,7 @@ export const sewing: typeof english = {
   seeBoll: 'La bellota está al lado para comparar qué es, no cuánto mide.',
   cutSoFar: 'Va cortado el {done} de la tela de una paca: {pieces} en piezas y {offcuts} en recortes.',
   rows: {
+    seam: 'Margen de costura',
     patch: 'Retazo de una bellota',
     sewn: 'El mismo retazo, con las costuras hechas',
     needle: 'Aguja',

@@ -37,6 +37,8 @@ export const spinning: typeof english = {
   packages: { ring: 'una bobina en su huso', rotor: 'una bobina de hilo cruzado' },
   soFar: 'Va hilado el {done} de una paca: {yarn} de hilo hasta ahora.',
   rows: {
+    count: 'Hilo que se pide',
+    limit: 'El más fino que hila un rotor, Ne',
     fibres: 'Fibras en una sección',
     fewest: 'Las menos que aguantan',
     twist: 'Torsión',
@@ -44,5 +46,15 @@ export const spinning: typeof english = {
     piece: 'Un copo o una madeja representa',
     bit: 'Una pizca de basura representa',
     so: '{name} hasta ahora',
+  },
+  turns: '{machine}, vueltas por minuto',
+  slower: '{machine}, dibujado tantas veces más lento',
+  machineNames: {
+    beater: 'Batidor',
+    card: 'Cilindro de la carda',
+    comber: 'Peinadora',
+    spindle: 'Cursor',
+    openingRoller: 'Rodillo disgregador',
+    rotor: 'Rotor',
   },
 };

@@ -1,0 +1,51 @@
+import { Fragment } from 'preact';
+import { useWords } from '../../language/words.ts';
+import type { Season } from '../../model/season.ts';
+import type { StationId } from '../../model/station.ts';
+import { WorkingNumber } from '../../ui/working-number.tsx';
+import { WorkingPlace } from '../../ui/working-place.tsx';
+import type { WorkingSource } from '../../ui/working-source.ts';
+import type { TwinRow } from './pictures/picture.ts';
+import { seenAsked } from './pictures/seen-asked.ts';
+import { splitAtValues } from './split-at-values.ts';
+import { workingSource } from './working-source.ts';
+
+export interface SeenLinesProps {
+  readonly season: Season;
+  readonly station: StationId;
+  readonly lines: readonly string[];
+  /** The values in the picture: wherever a sentence says one of them, it opens the same working as in the table. */
+  readonly rows: readonly TwinRow[];
+}
+
+/** What is seen, in sentences whose numbers open their workings. */
+export function SeenLines({ season, station, lines, rows }: SeenLinesProps) {
+  const words = useWords();
+  const known = rows.flatMap((row) => {
+    const asked = /\d/.test(row.text) ? seenAsked(station, row) : null;
+    return asked ? [{ ...row, asked }] : [];
+  });
+  return (
+    <>
+      {lines.map((line, at) => {
+        const sources: WorkingSource[] = [];
+        const parts = splitAtValues(
+          line,
+          known.map(({ text }) => text),
+        ).map(({ text, value }, i) => {
+          if (value === null) return <Fragment key={i}>{text}</Fragment>;
+          const { label, asked } = known[value]!;
+          const source = workingSource(season, words, asked, label, `line/${at}/${i}/`);
+          sources.push(source);
+          return <WorkingNumber key={i} text={text} source={source} />;
+        });
+        return (
+          <Fragment key={at}>
+            <p>{parts}</p>
+            <WorkingPlace sources={sources} />
+          </Fragment>
+        );
+      })}
+    </>
+  );
+}
