@@ -22,5 +22,5 @@ export const cleaningWords = {
     bit: 'A bit of trash stands for',
   },
   see: 'Every machine drops what it takes into the trough below it. The distributor carries more than the feeder can take: {overflow} runs past it and comes round again.',
-  seeMost: '{machine} takes most: {mass} of the trash.',
+  seeMost: '{machine} takes most: {mass} of the trash so far.',
 };

@@ -23,5 +23,5 @@ export const cleaningWords: typeof english = {
     bit: 'Un pedazo de basura representa',
   },
   see: 'Cada máquina deja caer lo que saca en la canaleta de abajo. El distribuidor lleva más de lo que toma el alimentador: {overflow} pasan de largo y dan otra vuelta.',
-  seeMost: 'La que más saca es {machine}: {mass} de la basura.',
+  seeMost: 'La que más saca es {machine}: {mass} de la basura hasta ahora.',
 };
