@@ -52,6 +52,8 @@ export type Asked =
       readonly key: string;
       readonly text: string;
       readonly steps: readonly Step[];
+      /** A number that is worked out before those. */
+      readonly after?: Asked;
     }
   /** One part's mass on its way through the whole chain. */
   | ({ readonly topic: 'journey' } & JourneyPlace);
@@ -71,6 +73,13 @@ export const stationWorkings: Readonly<Record<StationId, StationWorkings>> = {
   weaving: weavingWorkings,
   sewing: sewingWorkings,
 };
+
+/** The lines of a working, to go before others. */
+function stepsFirst(season: Season, asked: Asked | undefined): readonly Step[] {
+  const working = asked ? workOut(season, asked) : null;
+  if (!working) return [];
+  return working.kind === 'procedure' ? working.steps : [...working.inputs, ...working.first];
+}
 
 /** The working of a number of a season; null where the season shows no such number. */
 export function workOut(season: Season, asked: Asked): Working | null {
@@ -94,7 +103,7 @@ export function workOut(season: Season, asked: Asked): Working | null {
     case 'practice':
       return practiceWorking(season, asked.id);
     case 'seen':
-      return asked.steps.length > 0 ? procedure(asked.steps, { as: 'text', text: asked.text }) : null;
+      return procedure([...stepsFirst(season, asked.after), ...asked.steps], { as: 'text', text: asked.text });
     case 'journey':
       return journeyWorking(season, asked);
   }

@@ -31,9 +31,13 @@ import type {
   StandardBoxes,
 } from '../../../scene/stations/classing/classing-input.ts';
 import { classingScene, tuftKgOf } from '../../../scene/stations/classing/classing-scene.ts';
+import type { BaleKey } from '../../../workings/bale.ts';
+import { above, atStation } from '../../../workings/steps.ts';
+import type { Step } from '../../../workings/working.ts';
 import { type ClassingWords, classingWords } from './classing-words.ts';
 import { type PictureLedger, pictureLedger } from './ledger-words.ts';
 import type { PictureMoment, PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { drawnStep, said } from './row-steps.ts';
 
 const POINTS_PER_CENT = 100;
 /** Fibres of the lot that the sample is drawn with, at most. */
@@ -334,26 +338,76 @@ export const classingPicture: StationPicture = {
     if (!told) return [];
     const { own, bale, ledger } = told;
     const { formats } = words;
-    const row = (key: keyof typeof own.rows, text: string): TwinRow => ({ key, label: own.rows[key], text });
+    const row = (key: keyof typeof own.rows, text: string, steps: readonly Step[] = [], of?: BaleKey): TwinRow => ({
+      key,
+      label: own.rows[key],
+      text,
+      steps: steps.length > 0 || !of ? steps : [said(own.rows[key], { as: 'text', text }, atStation('classing'))],
+      ...(of ? { after: { topic: 'bale', number: bale.number, key: of } } : {}),
+    });
     const tuftKg = tuftKgOf({ inflow: ledger.inflow.get('lot')!, unitKg: ledger.unitKg });
     const read = bale.byEye
-      ? [row('staple', stapleText(told)), row('grade', bale.colorName)]
+      ? [row('staple', stapleText(told), [], 'staple'), row('grade', bale.colorName)]
       : [
-          row('length', `${lengthText(told, bale.reading.lengthIn)}, ${stapleText(told)}`),
-          row('color', colourOf(told).value),
-          row('micronaire', formats.micronaire(bale.reading.micronaire).text),
-          row('leaf', formats.count(bale.leaf)),
+          row('length', `${lengthText(told, bale.reading.lengthIn)}, ${stapleText(told)}`, [], 'staple'),
+          row('color', colourOf(told).value, [], 'color'),
+          row('micronaire', formats.micronaire(bale.reading.micronaire).text, [], 'micronaire'),
+          row('leaf', formats.count(bale.leaf), [], 'leaf'),
         ];
     return [
-      row('bale', bale.tag ?? bale.mark ?? ''),
-      row('in', ledger.massIn('lot')),
-      row('sample', ledger.massOut('classingSample', progress)),
-      row('onward', ledger.massOut('lot', progress)),
+      row('bale', bale.tag ?? bale.mark ?? '', [
+        said(own.rows.bale, { as: 'text', text: bale.tag ?? bale.mark ?? '' }, atStation('pressing')),
+      ]),
+      row('in', ledger.massIn('lot'), ledger.steps('in', 'lot')),
+      row('sample', ledger.massOut('classingSample', progress), ledger.steps('out', 'classingSample', progress)),
+      row('onward', ledger.massOut('lot', progress), ledger.steps('out', 'lot', progress)),
       ...read,
-      ...priceOf(told).lines.map(({ label, text }, i): TwinRow => ({ key: `price${i}`, label, text })),
-      row('total', totalText(told)),
-      row('value', formats.money(bale.valueUsd)),
-      row('tuft', formats.mass(tuftKg, 0).text),
+      ...priceOf(told).lines.map(
+        ({ label, text }, i): TwinRow => ({
+          key: `price${i}`,
+          label,
+          text,
+          steps: [said(label, { as: 'text', text }, i === 0 ? { at: 'sale' } : above)],
+          ...(i === 0 ? {} : { after: { topic: 'bale', number: bale.number, key: 'premium' } }),
+        }),
+      ),
+      row('total', totalText(told), [
+        ...priceOf(told).lines.map(({ label, text }) => said(label, { as: 'text', text }, { at: 'sale' })),
+        said(own.rows.total, { as: 'centsPerPound', value: bale.priceCentsPerLb }, above),
+      ]),
+      row('value', formats.money(bale.valueUsd), [], 'value'),
+      row('tuft', formats.mass(tuftKg, 0).text, [drawnStep(own.rows.tuft, { as: 'mass', value: tuftKg, decimals: 0 })]),
+    ];
+  },
+  said(season, words) {
+    const told = toldOf(season, words);
+    if (!told) return [];
+    const { bale, own } = told;
+    const { formats } = words;
+    const value = (key: string, label: string, text: string, of: BaleKey): TwinRow => ({
+      key,
+      label,
+      text,
+      steps: [said(label, { as: 'text', text }, atStation('classing'))],
+      after: { topic: 'bale', number: bale.number, key: of },
+    });
+    return [
+      {
+        key: 'number',
+        label: own.rows.bale,
+        text: formats.count(bale.number),
+        steps: [said(own.rows.bale, { as: 'count', value: bale.number }, atStation('pressing'))],
+      },
+      value('weight', own.rows.weight, weightText(told), 'net'),
+      value('ownLength', own.rows.length, lengthText(told, bale.ownReading.lengthIn), 'staple'),
+      value('recordLength', own.rows.length, lengthText(told, bale.reading.lengthIn), 'staple'),
+      value('ownMicronaire', own.rows.micronaire, formats.micronaire(bale.ownReading.micronaire).text, 'micronaire'),
+      {
+        key: 'bales',
+        label: own.rows.bale,
+        text: balesText(told),
+        steps: [said(balesText(told), { as: 'count', value: season.classing!.classed.length }, atStation('pressing'))],
+      },
     ];
   },
 };

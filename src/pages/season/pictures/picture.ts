@@ -1,6 +1,7 @@
 import type { Words } from '../../../language/words.ts';
 import type { Season } from '../../../model/season.ts';
 import type { SceneFrame } from '../../../scene/scene-frame.ts';
+import type { Asked } from '../../../workings/work-out.ts';
 import type { Step } from '../../../workings/working.ts';
 
 export interface PictureSize {
@@ -28,6 +29,8 @@ export interface TwinRow {
    * prints the same number, by its key. No lines where there is no number.
    */
   readonly steps: readonly Step[] | { readonly reading: string };
+  /** A number that is worked out first, by the steps of its own working. */
+  readonly after?: Asked;
 }
 
 /** How a station is shown: as a picture, and the same in words and numbers. */
@@ -38,4 +41,6 @@ export interface StationPicture {
   see(season: Season, words: Words, moment: PictureMoment): readonly string[];
   /** The values in the picture, as a table. */
   rows(season: Season, words: Words, moment: PictureMoment): readonly TwinRow[];
+  /** Values that its sentences say and its table does not. */
+  said?(season: Season, words: Words, moment: PictureMoment): readonly TwinRow[];
 }

@@ -9,14 +9,11 @@ import { day, inLedger, mass, percent, step } from '../../../workings/steps.ts';
 import { ledgerOf } from '../ledger-panel.tsx';
 import type { PictureMoment, TwinRow } from './picture.ts';
 import { accountSteps, drawnStep, type LedgerAccount } from './row-steps.ts';
+import { stationPictures } from './station-pictures.ts';
 
 /** What the sentences of any picture may say beside its table: the day, how much of the work is done, and the whole ledger. */
-export function saidValues(
-  season: Season,
-  station: StationId,
-  words: Words,
-  { dayOfYear, progress }: PictureMoment,
-): TwinRow[] {
+export function saidValues(season: Season, station: StationId, words: Words, shown: PictureMoment): TwinRow[] {
+  const { dayOfYear, progress } = shown;
   const own = words.language === 'es' ? es : en;
   const { formats, unitSystem, messages } = words;
   const moment: TwinRow[] = [
@@ -33,8 +30,9 @@ export function saidValues(
       steps: [drawnStep(own.done, percent(100 * progress, 0))],
     },
   ];
+  const ofPicture = stationPictures[station].said?.(season, words, shown) ?? [];
   const ledger = ledgerOf(season, station, 'bale');
-  if (!ledger) return moment;
+  if (!ledger) return [...moment, ...ofPicture];
   const rows = ledgerRows(ledger, unitSystem);
   const sign = messages.units[unitSystem === 'us' ? 'pounds' : 'kilograms'].sign;
   const unitKg = unitSystem === 'us' ? KG_PER_POUND : 1;
@@ -62,5 +60,5 @@ export function saidValues(
       step('cameIn', mass(rows.inAll.all * unitKg, rows.decimals), { at: 'above' }),
     ],
   };
-  return [...moment, all, ...accounts];
+  return [...ofPicture, ...moment, all, ...accounts];
 }

@@ -3,7 +3,8 @@ import type { Asked } from '../../../workings/work-out.ts';
 import type { TwinRow } from './picture.ts';
 
 /** What a value of a picture asks to be explained; null where there is nothing to explain. */
-export function seenAsked(station: StationId, { key, text, steps }: TwinRow): Asked | null {
+export function seenAsked(station: StationId, { key, text, steps, after }: TwinRow): Asked | null {
   if ('reading' in steps) return { topic: 'reading', station, key: steps.reading };
-  return steps.length > 0 ? { topic: 'seen', station, key, text, steps } : null;
+  if (steps.length === 0) return null;
+  return { topic: 'seen', station, key, text, steps, ...(after ? { after } : {}) };
 }

@@ -53,6 +53,7 @@ export const classing = {
     'Madder marks this bale. Pale knots and threads stand for the season’s {bales}. Under micronaire a plus is a premium and a minus a discount.',
   fibers: 'The lines are fibers of the season’s lint, longest first, drawn to the length of this bale.',
   rows: {
+    weight: 'Weight that is paid',
     bale: 'Bale',
     in: 'In',
     sample: 'Sample so far',

@@ -53,6 +53,7 @@ export const classing: typeof english = {
     'El rojo marca esta paca. Los nudos e hilos pálidos son las {bales} de la temporada. En el micronaire, el más es premio y el menos descuento.',
   fibers: 'Las líneas son fibras de la temporada, primero la más larga, dibujadas a la longitud de esta paca.',
   rows: {
+    weight: 'Peso que se paga',
     bale: 'Paca',
     in: 'Entra',
     sample: 'Muestra de la paca hasta ahora',
