@@ -82,6 +82,7 @@ const names = {
   ginCharge: 'Ginning charge for 480 pounds',
   ginCode: 'Gin code, invented',
   ginNowCore: 'Gin now, from a core of',
+  ginSoonCore: 'Gin soon, from a core of',
   ginSoonRise: 'Gin soon, from a rise of',
   gramsPerBoll: 'In one boll',
   gravity: 'Centinewtons in a gram-force',

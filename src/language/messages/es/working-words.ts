@@ -83,6 +83,7 @@ const names: WorkingWords['names'] = {
   ginCharge: 'Cobro del despepite por 480 libras',
   ginCode: 'Código de la despepitadora, inventado',
   ginNowCore: 'Despepitar ya, con un centro de',
+  ginSoonCore: 'Despepitar pronto, con un centro de',
   ginSoonRise: 'Despepitar pronto, con una subida de',
   gramsPerBoll: 'En una bellota',
   gravity: 'Centinewtons en un gramo fuerza',

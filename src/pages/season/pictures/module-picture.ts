@@ -16,8 +16,11 @@ import {
 } from '../../../model/units.ts';
 import { MODULE_LAP_SECONDS, type ModuleInput, type ScaleTick } from '../../../scene/stations/module/module-input.ts';
 import { moduleScene } from '../../../scene/stations/module/module-scene.ts';
+import { atStation, decided, percent, read, step } from '../../../workings/steps.ts';
+import type { Printed, Step } from '../../../workings/working.ts';
 import { baleEntries, entryRows, roundMassText } from './bale-entries.ts';
-import type { PictureSize, StationPicture } from './picture.ts';
+import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { drawnStep, said } from './row-steps.ts';
 import { seeText } from './see-text.ts';
 
 const wordsOf = ({ language }: Words) => (language === 'es' ? es : en);
@@ -194,15 +197,76 @@ export const modulePicture: StationPicture = {
     const own = wordsOf(words);
     const { formats, messages } = words;
     const day = storage.dayOf(progress);
+    const row = (key: string, label: string, text: string, steps: TwinRow['steps']): TwinRow => ({
+      key,
+      label,
+      text,
+      steps,
+    });
+    const rain: Printed = { as: 'rain', value: storage.rainBy(day) };
+    const core: Printed = { as: 'temperature', value: storage.coreF[day] ?? storage.startF };
     return [
-      { key: 'day', label: own.dayLabel, text: formats.count(day) },
-      { key: 'rain', label: own.rainSoFar, text: formats.rain(storage.rainBy(day)).text },
-      { key: 'core', label: own.core, text: formats.temperature(storage.coreF[day] ?? storage.startF).text },
-      { key: 'verdict', label: own.verdict, text: messages.readings.moduleVerdicts[storage.verdictOn(day)] },
-      { key: 'moistureIn', label: own.moistureInLabel, text: formats.percent(season.harvest.moisturePercent) },
-      { key: 'moistureOut', label: own.moistureOutLabel, text: formats.percent(storage.module.moisturePercent) },
-      { key: 'count', label: own.countLabel, text: countText(season, storage, words) },
-      ...entryRows(entries, progress),
+      row('day', own.dayLabel, formats.count(day), daySteps(storage, day, words)),
+      row('rain', own.rainSoFar, formats.rain(storage.rainBy(day)).text, [
+        ...daySteps(storage, day, words),
+        said(own.rainSoFar, rain, { at: 'weather' }),
+      ]),
+      row('core', own.core, formats.temperature(storage.coreF[day] ?? storage.startF).text, [
+        step('startCore', { as: 'temperature', value: storage.startF }, read(heatingFacts.startF)),
+        ...daySteps(storage, day, words),
+        said(own.core, core, atStation('module')),
+      ]),
+      row('verdict', own.verdict, messages.readings.moduleVerdicts[storage.verdictOn(day)], limitSteps(storage)),
+      row('moistureIn', own.moistureInLabel, formats.percent(season.harvest.moisturePercent), [
+        said(own.moistureInLabel, percent(season.harvest.moisturePercent), atStation('harvest')),
+      ]),
+      row('moistureOut', own.moistureOutLabel, formats.percent(storage.module.moisturePercent), [
+        said(own.moistureInLabel, percent(season.harvest.moisturePercent), atStation('harvest')),
+        said(own.moistureOutLabel, percent(storage.module.moisturePercent), atStation('module')),
+      ]),
+      row('count', own.countLabel, countText(season, storage, words), [
+        said(own.countLabel, { as: 'text', text: countText(season, storage, words) }, atStation('module')),
+      ]),
+      ...entryRows(entries, progress, season, 'module', words),
+    ];
+  },
+  said(season, words) {
+    const storage = storageOf(season);
+    if (!storage) return [];
+    const own = wordsOf(words);
+    const limits = limitSteps(storage);
+    const degrees = (f: number) => words.formats.temperature(f).text;
+    return [
+      {
+        key: 'days',
+        label: own.dayLabel,
+        text: words.formats.count(storage.storageDays),
+        steps: [step('storageDays', { as: 'count', value: storage.storageDays }, decided('module'))],
+      },
+      {
+        key: 'soon',
+        label: own.verdict,
+        text: degrees(storage.startF + heatingFacts.ginSoonRiseF.value),
+        steps: limits,
+      },
+      { key: 'now', label: own.verdict, text: degrees(heatingFacts.ginNowF.value), steps: limits },
     ];
   },
 };
+
+/** How far into the storage the picture is. */
+const daySteps = ({ storageDays }: Storage, day: number, words: Words): Step[] => [
+  step('storageDays', { as: 'count', value: storageDays }, decided('module')),
+  drawnStep(wordsOf(words).dayLabel, { as: 'count', value: day }),
+];
+
+/** From which warmth at its core a module is to be ginned soon, and at once. */
+const limitSteps = ({ startF }: Storage): Step[] => [
+  step('startCore', { as: 'temperature', value: startF }, read(heatingFacts.startF)),
+  step(
+    'ginSoonCore',
+    { as: 'temperature', value: startF + heatingFacts.ginSoonRiseF.value },
+    read(heatingFacts.ginSoonRiseF),
+  ),
+  step('ginNowCore', { as: 'temperature', value: heatingFacts.ginNowF.value }, read(heatingFacts.ginNowF)),
+];

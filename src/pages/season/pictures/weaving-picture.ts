@@ -10,8 +10,11 @@ import type { InAccount, OutAccount } from '../../../scene/stations/flow/flow-in
 import { slowed } from '../../../scene/stations/slowed.ts';
 import type { Sett, ShownCloth, WeavingScene } from '../../../scene/stations/weaving/weaving-input.ts';
 import { weavingLegend, weavingScene } from '../../../scene/stations/weaving/weaving-scene.ts';
+import { above, atStation, exact, percent, step } from '../../../workings/steps.ts';
+import type { Origin, Step } from '../../../workings/working.ts';
 import { type PictureLedger, pictureLedger } from './ledger-words.ts';
 import type { PictureMoment, PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { drawnStep, factStep, said } from './row-steps.ts';
 import { inchFraction } from './spinning-picture.ts';
 import { type WeavingWords, weavingWords } from './weaving-words.ts';
 
@@ -20,6 +23,9 @@ const mmPerCm = 10;
 const rulerDivisions = 16;
 /** Any size: what pieces stand for does not hang on it. */
 const anySize: PictureSize = { width: 808, height: 430 };
+
+/** Life size on a screen, as style sheets reckon it. */
+const pixelsPerInch = 96;
 
 interface Told {
   readonly season: Season;
@@ -171,6 +177,39 @@ function sceneOf(told: Told, size: PictureSize): WeavingScene {
   };
 }
 
+/** Threads a length as the picture writes them. */
+const settStep = (label: string, sett: Sett, words: Words, from: Origin): Step => {
+  const { ends, picks, unit } = settWords(sett, words);
+  return said(label, { as: 'text', text: `${ends} × ${picks} ${unit}` }, from);
+};
+
+/** Finished threads, and how the finish let out gives those on the loom. */
+function settSteps({ own, words, knit }: Told, cloth: ShownCloth, of: 'onLoom' | 'finished'): Step[] {
+  const finished = settStep(own.rows.finished, cloth.finished, words, atStation('weaving'));
+  if (of === 'finished') return [finished];
+  return [
+    finished,
+    step('shrinkLength', percent(cloth.shrink.length), atStation('weaving')),
+    step('shrinkWidth', percent(cloth.shrink.width), atStation('weaving')),
+    settStep(own.rows[knit ? 'onMachine' : 'onLoom'], cloth.onLoom, words, above),
+  ];
+}
+
+const shrunkSteps = ({ shrink }: ShownCloth): Step[] => [
+  step('shrinkLength', percent(shrink.length, 0), atStation('weaving')),
+  step('shrinkWidth', percent(shrink.width, 0), atStation('weaving')),
+];
+
+/** Picks or turns a minute, and how much slower they are drawn. */
+function speedSteps({ own, season, knit }: Told): Step[] {
+  const speeds = millSpeeds[season.scenario.era === 'thirties' ? 'thirties' : 'present'];
+  const fact = knit ? speeds.knitting : speeds.loom;
+  return [
+    factStep(own.rows.speed, { as: 'count', value: fact.value }, fact),
+    drawnStep(own.rows.speed, { as: 'count', value: slowed(fact.value).times }),
+  ];
+}
+
 /** The mill that makes cloth: a loom or a knitting machine, the finish, and the cloth thread by thread. */
 export const weavingPicture: StationPicture = {
   layOut(season, words, size) {
@@ -213,7 +252,12 @@ export const weavingPicture: StationPicture = {
     const { formats, messages } = words;
     const share = cloth ? progress : 1;
     const legend = weavingLegend(sceneOf(told, anySize));
-    const row = (key: keyof typeof own.rows, text: string): TwinRow => ({ key, label: own.rows[key], text });
+    const row = (key: keyof typeof own.rows, text: string, steps: readonly Step[]): TwinRow => ({
+      key,
+      label: own.rows[key],
+      text,
+      steps,
+    });
     const sett = (each: Sett) => {
       const { ends, picks, unit } = settWords(each, words);
       return `${ends} × ${picks} ${unit}`;
@@ -222,11 +266,14 @@ export const weavingPicture: StationPicture = {
     return [
       ...(cloth
         ? [
-            row(knit ? 'onMachine' : 'onLoom', sett(cloth.onLoom)),
-            row('finished', sett(cloth.finished)),
-            row('shrunk', shrunkText(told)),
-            row('yarn', `${formats.number(cloth.yarnMm, 2)}\u00a0${messages.units.millimetres.sign}`),
-            row('speed', showsText(told, knit ? 'knitting' : 'reed')),
+            row(knit ? 'onMachine' : 'onLoom', sett(cloth.onLoom), settSteps(told, cloth, 'onLoom')),
+            row('finished', sett(cloth.finished), settSteps(told, cloth, 'finished')),
+            row('shrunk', shrunkText(told), shrunkSteps(cloth)),
+            row('yarn', `${formats.number(cloth.yarnMm, 2)}\u00a0${messages.units.millimetres.sign}`, [
+              step('yarnTex', exact(season.spinning!.yarn!.tex, 'tex'), atStation('spinning')),
+              said(own.rows.yarn, { as: 'number', value: cloth.yarnMm, decimals: 2 }, atStation('weaving')),
+            ]),
+            row('speed', showsText(told, knit ? 'knitting' : 'reed'), speedSteps(told)),
           ]
         : []),
       ...[...ledger.inflow.keys()].map(
@@ -234,6 +281,7 @@ export const weavingPicture: StationPicture = {
           key: `in/${account}`,
           label: fill(own.rows.in, { name: bare(nameIn(account, own)) }),
           text: ledger.massIn(account),
+          steps: ledger.steps('in', account),
         }),
       ),
       ...[...ledger.outflow.keys()].map(
@@ -241,10 +289,48 @@ export const weavingPicture: StationPicture = {
           key: `out/${account}`,
           label: fill(own.rows.so, { name: bare(nameOut(account, own)) }),
           text: ledger.massOut(account, share),
+          steps: ledger.steps('out', account, share),
         }),
       ),
-      row('piece', formats.mass(legend.tuftKg, 0).text),
-      row('bit', formats.mass(legend.bitKg, 1).text),
+      row('piece', formats.mass(legend.tuftKg, 0).text, [
+        drawnStep(own.rows.piece, { as: 'mass', value: legend.tuftKg, decimals: 0 }),
+      ]),
+      row('bit', formats.mass(legend.bitKg, 1).text, [
+        drawnStep(own.rows.bit, { as: 'mass', value: legend.bitKg, decimals: 1 }),
+      ]),
+    ];
+  },
+  said(season, words) {
+    const told = toldOf(season, words);
+    if (!told) return [];
+    const { own, cloth, knit } = told;
+    const { formats } = words;
+    const value = (key: string, label: string, text: string, steps: readonly Step[]): TwinRow => ({
+      key,
+      label,
+      text,
+      steps,
+    });
+    const stopped = season.weaving?.stopped;
+    if (stopped) {
+      const most = settWords({ across: stopped.maximumSettPerInch, along: 0 }, words).ends;
+      return [
+        value('most', own.rows.onLoom, most, [said(own.rows.onLoom, { as: 'text', text: most }, atStation('weaving'))]),
+      ];
+    }
+    if (!cloth) return [];
+    const speed = speedSteps(told);
+    const { times } = slowed(speedOf(told));
+    return [
+      ...(['onLoom', 'finished'] as const).flatMap((of) => {
+        const { ends, picks } = settWords(cloth[of], words);
+        const label = own.rows[of === 'onLoom' && knit ? 'onMachine' : of];
+        const steps = settSteps(told, cloth, of);
+        return [value(`${of}/across`, label, ends, steps), value(`${of}/along`, label, picks, steps)];
+      }),
+      value('speedAlone', own.rows.speed, formats.count(speedOf(told)), speed),
+      value('times', own.rows.speed, formats.count(times), speed),
+      value('pixels', own.rows.scale, '96', [drawnStep(own.rows.scale, { as: 'count', value: pixelsPerInch })]),
     ];
   },
 };

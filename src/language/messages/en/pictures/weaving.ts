@@ -53,6 +53,7 @@ export const weaving = {
   seeOutline: 'The dotted line is where the cloth reached before its finish.',
   soFar: '{done} of the yarn of one bale is made up: {cloth} of cloth so far.',
   rows: {
+    scale: 'Pixels to the inch, life size',
     onLoom: 'On the loom',
     onMachine: 'Off the machine',
     finished: 'Finished',

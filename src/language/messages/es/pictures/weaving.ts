@@ -57,6 +57,7 @@ export const weaving: typeof english = {
   seeOutline: 'La línea punteada es hasta donde llegaba la tela antes del acabado.',
   soFar: 'Va hecho el {done} del hilo de una paca: {cloth} de tela hasta ahora.',
   rows: {
+    scale: 'Píxeles por pulgada, tamaño real',
     onLoom: 'En el telar',
     onMachine: 'Al salir de la máquina',
     finished: 'Con acabado',
