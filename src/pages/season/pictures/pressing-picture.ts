@@ -10,8 +10,11 @@ import { entryOf } from '../../../scene/stations/flow/labelled-entry.ts';
 import { pressedBales } from '../../../scene/stations/pressing/bale-yard.ts';
 import type { PressingInput, WeighedBale } from '../../../scene/stations/pressing/pressing-input.ts';
 import { pressingLegend, pressingScene } from '../../../scene/stations/pressing/pressing-scene.ts';
+import { above, atStation, percent, step } from '../../../workings/steps.ts';
+import type { Origin, Step } from '../../../workings/working.ts';
 import { baleEntries, roundMassText } from './bale-entries.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { accountSteps, factStep, type LedgerAccount, said } from './row-steps.ts';
 import { seeText } from './see-text.ts';
 
 /** One pound in a cubic foot. */
@@ -154,31 +157,85 @@ export const pressingPicture: StationPicture = {
     const { formats } = words;
     const { lint, water, pressed, bales } = input;
     const legend = pressingLegend(input);
-    const row = (key: string, label: string, text: string): TwinRow => ({ key, label, text });
+    const row = (key: string, label: string, text: string, steps: readonly Step[]): TwinRow => ({
+      key,
+      label,
+      text,
+      steps,
+    });
+    const scale = (key: string, label: string, kg: number) =>
+      row(key, label, mass(kg), [said(label, { as: 'mass', value: kg, decimals: 1 }, { at: 'chance' })]);
+    const seen = (key: string, label: string, text: string, from: Origin) =>
+      row(key, label, text, [said(label, { as: 'text', text }, from)]);
+    const account = (side: 'in' | 'out', name: LedgerAccount) =>
+      accountSteps(season, 'pressing', side, name, side === 'in' ? 1 : progress, words);
     const mass = (kg: number) => formats.mass(kg, 1).text;
     const whole = wholeBales(pressing.bales).map(({ netKg }) => netKg);
     const remnant = pressing.bales.find((bale) => bale.remnant);
     const marked = pressing.bales[0]!.tag === null ? 'mark' : 'tag';
     const markOf = (place: number) => input.labels.markOf(place);
     return [
-      row('in', lint.name, lint.amount(1)),
-      ...(water ? [row('moistureAdded', water.name, water.amount(1))] : []),
-      row('lot', `${own.worth}: ${own.pressed.toLocaleLowerCase(words.language)}`, pressed.amount(progress)),
-      ...cardLines(season, words).map(({ key, name, value }) =>
-        row(key, `${input.labels.mean}: ${name.toLocaleLowerCase(words.language)}`, value),
+      row('in', lint.name, lint.amount(1), account('in', 'lot')),
+      ...(water ? [row('moistureAdded', water.name, water.amount(1), account('in', 'moistureAdded'))] : []),
+      row(
+        'lot',
+        `${own.worth}: ${own.pressed.toLocaleLowerCase(words.language)}`,
+        pressed.amount(progress),
+        account('out', 'lot'),
       ),
-      row('bales', own.rows.bales, formats.count(pressedBales(bales, progress))),
-      row('lightest', own.rows.lightest, mass(Math.min(...whole))),
-      row('heaviest', own.rows.heaviest, mass(Math.max(...whole))),
-      ...(remnant ? [row('remnant', own.rows.remnant, mass(remnant.netKg))] : []),
-      row('first', own.rows.first[marked], markOf(0)),
-      row('last', own.rows.last[marked], markOf(bales.length - 1)),
+      ...cardLines(season, words).map(({ key, name, value }) =>
+        row(key, `${input.labels.mean}: ${name.toLocaleLowerCase(words.language)}`, value, [
+          step('balesPressed', { as: 'count', value: pressing.bales.length }, atStation('pressing')),
+          said(`${input.labels.mean}: ${name}`, { as: 'text', text: value }, atStation('pressing')),
+        ]),
+      ),
+      row('bales', own.rows.bales, formats.count(pressedBales(bales, progress)), [
+        step('balesPressed', { as: 'count', value: pressing.bales.length }, atStation('pressing')),
+        step('workDone', percent(100 * progress, 2), { at: 'drawing' }),
+        said(own.rows.bales, { as: 'count', value: pressedBales(bales, progress) }, above),
+      ]),
+      scale('lightest', own.rows.lightest, Math.min(...whole)),
+      scale('heaviest', own.rows.heaviest, Math.max(...whole)),
+      ...(remnant ? [scale('remnant', own.rows.remnant, remnant.netKg)] : []),
+      seen('first', own.rows.first[marked], markOf(0), atStation('pressing')),
+      seen('last', own.rows.last[marked], markOf(bales.length - 1), atStation('pressing')),
       ...(pressing.pressForceMN === null
         ? []
-        : [row('force', own.rows.force, `${formats.number(pressing.pressForceMN, 2)}\u00a0MN`)]),
-      row('tramper', own.tramper, fill(own.strokes, { strokes: formats.count(trampingFacts.tramper.value) })),
-      row('piece', own.rows.piece, roundMassText(legend.tuftKg, words)),
-      row('bit', own.rows.bit, roundMassText(legend.bitKg, words)),
+        : [
+            row('force', own.rows.force, `${formats.number(pressing.pressForceMN, 2)}\u00a0MN`, [
+              said(own.rows.force, { as: 'number', value: pressing.pressForceMN, decimals: 2 }, atStation('pressing')),
+            ]),
+          ]),
+      row('tramper', own.tramper, fill(own.strokes, { strokes: formats.count(trampingFacts.tramper.value) }), [
+        factStep(own.tramper, { as: 'count', value: trampingFacts.tramper.value }, trampingFacts.tramper),
+      ]),
+      seen('piece', own.rows.piece, roundMassText(legend.tuftKg, words), { at: 'drawing' }),
+      seen('bit', own.rows.bit, roundMassText(legend.bitKg, words), { at: 'drawing' }),
+    ];
+  },
+  said(season, words) {
+    const { pressing } = season;
+    if (!pressing) return [];
+    const own = wordsOf(words);
+    const remnant = pressing.bales.find((bale) => bale.remnant);
+    const bales = words.formats.plural(pressing.bales.length, own.seeBales);
+    return [
+      {
+        key: 'allBales',
+        label: own.rows.bales,
+        text: words.formats.count(pressing.bales.length),
+        steps: [said(bales, { as: 'count', value: pressing.bales.length }, atStation('pressing'))],
+      },
+      ...(remnant
+        ? [
+            {
+              key: 'remnantWhole',
+              label: own.rows.remnant,
+              text: words.formats.mass(remnant.netKg, 0).text,
+              steps: [said(own.rows.remnant, { as: 'mass', value: remnant.netKg, decimals: 0 }, { at: 'chance' })],
+            } as const,
+          ]
+        : []),
     ];
   },
 };
