@@ -4,9 +4,8 @@ import { type DisplayList, group } from '../../src/scene/display-list.ts';
 import { paintSvg } from '../../src/scene/paint-svg.ts';
 import { quiltMarks } from '../../src/scene/quilt/quilt.ts';
 import { frameAtRest } from '../../src/scene/scene-frame.ts';
-import { massFlowScene } from '../../src/scene/stations/mass-flow.ts';
 import { inksOf } from '../../src/style/inks.ts';
-import { flowStations, sampleFlow } from './sample-flows.ts';
+import { chainStations, sampleFrame } from './sample-frames.ts';
 
 const parse = (svg: string) => {
   const window = new Window();
@@ -16,7 +15,7 @@ const parse = (svg: string) => {
 const size = { width: 860, height: 560 };
 const pictures: [string, DisplayList][] = [
   ['the quilt', quiltMarks({ layout: 'landscape', box: { x: 0, y: 0, ...size }, stateOf: () => 'sewn' })],
-  ...flowStations.map((id): [string, DisplayList] => [id, frameAtRest(massFlowScene(sampleFlow(id, 860, 560)))]),
+  ...chainStations.map((id): [string, DisplayList] => [id, frameAtRest(sampleFrame(id, size)!)]),
 ];
 
 describe.each(pictures)('%s as SVG', (_name, list) => {

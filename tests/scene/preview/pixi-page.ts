@@ -1,6 +1,5 @@
 import { mountScene } from '../../../src/scene/app.ts';
-import { massFlowScene } from '../../../src/scene/stations/mass-flow.ts';
-import { sampleFlow } from '../sample-flows.ts';
+import { sampleFrame } from '../sample-frames.ts';
 
 declare global {
   interface Window {
@@ -20,7 +19,7 @@ const scene = await mountScene(host, {
   onBack: () => log.push('back'),
 });
 const started = performance.now();
-scene.show(massFlowScene(sampleFlow('ginning', 860, 560)));
+scene.show(sampleFrame('ginning', { width: 860, height: 560 })!);
 const shownMs = performance.now() - started;
 let frames = 0;
 await new Promise((done) => setTimeout(done, 1500));

@@ -12,14 +12,10 @@ import type { DisplayList, Mark } from '../../../src/scene/display-list.ts';
 import { paintSvg } from '../../../src/scene/paint-svg.ts';
 import { blockMarks } from '../../../src/scene/quilt/block-marks.ts';
 import { quiltMarks } from '../../../src/scene/quilt/quilt.ts';
-import { frameAtRest } from '../../../src/scene/scene-frame.ts';
-import { drawMachine, type MachineKind } from '../../../src/scene/stations/machines/draw-machine.ts';
-import { massFlowScene } from '../../../src/scene/stations/mass-flow.ts';
 import { furrowFeet, furrowScene } from '../../../src/scene/stations/plant/furrow.ts';
 import { plantScene, viewInchesFor } from '../../../src/scene/stations/plant/plant.ts';
 import { inksOf, type Theme } from '../../../src/style/inks.ts';
 import { ordinary, weatherOf } from '../../model/field/plans.ts';
-import { flowStations, sampleFlow } from '../sample-flows.ts';
 import { handMadePlant } from '../sample-plant.ts';
 
 interface Sheet {
@@ -149,67 +145,6 @@ function furrow(progress: number, width: number, height: number): Sheet {
   );
 }
 
-const kinds: MachineKind[] = [
-  'handSack',
-  'spindlePicker',
-  'stripperRolls',
-  'roundModule',
-  'conventionalModule',
-  'wagon',
-  'stickMachine',
-  'cylinderCleaner',
-  'sawStand',
-  'rollerStand',
-  'press',
-  'classingTable',
-  'card',
-  'comber',
-  'spindle',
-  'rotor',
-  'loom',
-  'knitting',
-  'finishing',
-  'sewingTable',
-  'moduleFeeder',
-  'dryer',
-  'distributor',
-  'feeder',
-  'sawLintCleaner',
-  'airLintCleaner',
-  'fieldCleaner',
-  'opener',
-];
-function machines(): Sheet {
-  const list = kinds.flatMap((kind, i) => {
-    const x = 20 + (i % 7) * 225;
-    const y = 20 + Math.floor(i / 7) * 225;
-    const space = (name: string, box: { x: number; y: number; width: number; height: number }) => ({
-      name,
-      box,
-      bandTop: y,
-      bandBottom: y + 190,
-    });
-    return [
-      ...drawMachine(kind)(space(`big/${kind}`, { x, y, width: 152, height: 190 })),
-      ...drawMachine(kind)(space(`small/${kind}`, { x: x + 162, y, width: 42, height: 190 })),
-      { kind: 'text', text: kind, x, y: y + 212, size: 14, ink: 'ink', anchor: 'start' } as const,
-    ];
-  });
-  return sheet(list, 1600, 930);
-}
-
-function flow(
-  station: StationId,
-  width: number,
-  height: number,
-  theme: Theme = 'day',
-  swap: Record<string, MachineKind> = {},
-): Sheet {
-  const sample = sampleFlow(station, width, height);
-  const machines = sample.machines.map((machine) => ({ ...machine, kind: swap[machine.kind] ?? machine.kind }));
-  return sheet(frameAtRest(massFlowScene({ ...sample, machines })), width, height, theme);
-}
-
 /** A plant of the model's own, so many days after planting. */
 function grown(after: number, width: number, height: number, seed = 1): Sheet {
   const season = growSeason(ordinary.midSouth, weatherOf('midSouth', 1));
@@ -245,24 +180,9 @@ export const sheets: Record<string, () => Sheet> = {
   'quilt-landscape': () => quilt('landscape', 1000, 800),
   'quilt-row': () => ({ ...quilt('row', 390, 62), density: 2 }),
   'quilt-projector': () => quilt('landscape', 1000, 800, 'projector'),
-  machines,
   ...Object.fromEntries(
     [25, 50, 70, 85, 105, 130, 160].map((after) => [`grown-${after}`, () => grown(after, 860, 560)]),
   ),
-  'flow-x-hand': () => flow('harvest', 860, 560, 'day', { spindlePicker: 'handSack' }),
-  'flow-x-strip': () => flow('harvest', 860, 560, 'day', { spindlePicker: 'stripperRolls' }),
-  'flow-x-roller': () =>
-    flow('ginning', 860, 560, 'day', { sawStand: 'rollerStand', sawLintCleaner: 'airLintCleaner' }),
-  'flow-x-rick': () => flow('module', 860, 560, 'day', { roundModule: 'conventionalModule' }),
-  'flow-x-wagon': () => flow('module', 860, 560, 'day', { roundModule: 'wagon' }),
-  'flow-x-knit': () => flow('weaving', 860, 560, 'day', { loom: 'knitting' }),
-  ...Object.fromEntries(
-    flowStations.flatMap((id) => [
-      [`flow-${id}`, () => flow(id, 860, 560)],
-      [`flow-tall-${id}`, () => flow(id, 390, 420)],
-    ]),
-  ),
-  'flow-projector': () => flow('ginning', 860, 560, 'projector'),
   'furrow-plant': () => furrow(0, 860, 560),
   'furrow-root': () => furrow(0.4, 860, 560),
   'furrow-hook': () => furrow(0.8, 860, 560),

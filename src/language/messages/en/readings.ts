@@ -61,7 +61,6 @@ export const readings = {
   countedWholeField: 'Counted over the whole field',
   theNextStation: 'the next station',
   furrow: '{seeds} in the furrow on {date}. {share} of them will come up.',
-  flowCaption: 'A tuft, seed or drop: {tuft}. A bit: {bit}. Row to row: {row}.',
   byHarvest: 'By the end of the season',
   threadCountFinished: 'Thread count, finished',
   in: 'In',

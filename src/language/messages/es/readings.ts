@@ -60,7 +60,6 @@ export const readings: typeof english = {
   countedWholeField: 'Contado en todo el campo',
   theNextStation: 'la estación siguiente',
   furrow: '{seeds} en el surco el {date}. Brotará {share} de ellas.',
-  flowCaption: 'Un copo, semilla o gota: {tuft}. Una pizca: {bit}. De fila a fila: {row}.',
   byHarvest: 'Al final de la temporada',
   threadCountFinished: 'Conteo de hilos, con acabado',
   in: 'Entra',

@@ -30,8 +30,8 @@ const PHONE_BELOW_PX = 520;
 export const cleaningLegend = ({ seedCotton, trash, cleaned, unitKg, size }: CleaningInput): FlowLegend =>
   legendOf(
     {
-      inflow: [{ account: 'lot', ...seedCotton.masses }],
-      outflow: [trash, cleaned].map(({ account, masses }) => ({ account, ...masses })),
+      inflow: [seedCotton.masses],
+      outflow: [trash.masses, cleaned.masses],
       unitKg,
     },
     { mostTufts: 64, mostBits: size.width < PHONE_BELOW_PX ? 18 : 31 },

@@ -1,6 +1,6 @@
 import { trashParts } from '../../../model/lot.ts';
 import type { Shown } from '../../cloth/part-cloth.ts';
-import { type FlowLegend, type Masses, type MassFlow, shownKg } from './flow-input.ts';
+import { type FlowLegend, type Masses, shownKg } from './flow-input.ts';
 
 /** How many pieces a scene has room for: tufts and seeds on one band, and bits of one kind of trash. */
 export interface PieceRoom {
@@ -12,11 +12,15 @@ const ordinaryRoom: PieceRoom = { mostTufts: 64, mostBits: 22 };
 /** Quilting rows on the widest band. */
 const MOST_ROWS = 14;
 
+/** What comes in and goes out of a scene; pieces stand for round numbers of one pound or one kilogram, kg. */
+interface Flow {
+  readonly inflow: readonly Masses[];
+  readonly outflow: readonly Masses[];
+  readonly unitKg: number;
+}
+
 /** What pieces stand for in a scene: the smallest of 1, 2, 5, 10, 20, 50... units that keeps them countable. */
-export function legendOf(
-  flow: Pick<MassFlow, 'inflow' | 'outflow' | 'unitKg'>,
-  { mostTufts, mostBits }: PieceRoom = ordinaryRoom,
-): FlowLegend {
+export function legendOf(flow: Flow, { mostTufts, mostBits }: PieceRoom = ordinaryRoom): FlowLegend {
   const all = [...flow.inflow, ...flow.outflow];
   const most = (value: (masses: Masses) => number) => Math.max(0, ...all.map(value));
   const tufts = most((masses) => masses.dryKg.lint + masses.dryKg.seed + masses.waterKg);

@@ -1,49 +1,12 @@
 import type { InkName } from '../../../style/inks.ts';
 import { patch } from '../../cloth/patch.ts';
-import { arc, type Box, rectangle, ring } from '../../cloth/point.ts';
+import { ring } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
 import type { Mark, Point, ShadowPx } from '../../display-list.ts';
-
-/** Where a machine stands: its own box, and the top and bottom of the band that passes it. */
-export interface MachineSpace {
-  readonly name: string;
-  readonly box: Box;
-  readonly bandTop: number;
-  readonly bandBottom: number;
-}
-export type DrawMachine = (space: MachineSpace) => Mark[];
-
-/** The middle of a machine and half its smaller side, px. */
-export function middleOf({ box }: MachineSpace) {
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2, unit: Math.min(box.width, box.height) / 2 };
-}
-
-/** Below this half side a machine is drawn small: no inner stitching. */
-const SMALL_PX = 40;
-const LOUD_PX = 130;
 
 /** A plate of cloth, off square, laid high. */
 export function plate(name: string, points: readonly Point[], ink: InkName, shadow: ShadowPx = 4, seam = 7): Mark {
   return patch(name, points, ink, { shadow, seam, scissors: { miss: 1.6, snip: 70 } });
-}
-
-/** The slab every housed machine is built on. */
-export function slab({ name, box }: MachineSpace, ink: InkName = 'faded'): Mark {
-  const lean = Math.min(6, box.width * 0.03);
-  // A loud machine's wheels reach past its slab.
-  const inset = box.width > LOUD_PX ? box.width * 0.09 : 0;
-  return plate(
-    `${name}/slab`,
-    [
-      [box.x + lean + inset, box.y],
-      [box.x + box.width - inset, box.y + lean * 0.6],
-      [box.x + box.width - lean * 0.5 - inset, box.y + box.height],
-      [box.x + inset, box.y + box.height - lean * 0.4],
-    ],
-    ink,
-    4,
-    box.width > SMALL_PX ? 6 : 0,
-  );
 }
 
 /** A disc of few sides, with a stitched ring when there is room. */
@@ -118,40 +81,3 @@ export function spikedCylinder(name: string, x: number, y: number, radius: numbe
     ...disc(`${name}/hub`, x, y, Math.max(2.4, radius * 0.18), 'weld', 0),
   ];
 }
-
-/** Grid bars: short bars on an arc under a wheel. Trash drops between them. Angles in radians. */
-export function gridBars(
-  name: string,
-  x: number,
-  y: number,
-  radius: number,
-  from: number,
-  to: number,
-  count: number,
-  ink: InkName = 'weld',
-): Mark[] {
-  const bar = Math.max(3, radius * 0.09);
-  return arc(x, y, radius, from, to, count - 1).map(([bx, by], i) =>
-    patch(`${name}/${i}`, ring(bx, by, bar, 4, from + ((to - from) * i) / (count - 1)), ink, {
-      shadow: 1.2,
-      seam: 0,
-      grain: null,
-      scissors: { miss: 0.5 },
-    }),
-  );
-}
-
-export const bar = (
-  name: string,
-  x: number,
-  y: number,
-  width: number,
-  height: number,
-  ink: InkName,
-  shadow: ShadowPx = 2.6,
-): Mark =>
-  patch(name, rectangle(x, y, width, height), ink, {
-    shadow,
-    seam: Math.min(width, height) > 22 ? 5 : 0,
-    scissors: { miss: Math.min(1.4, height * 0.08) },
-  });

@@ -36,8 +36,8 @@ export interface PressingFrame extends SceneFrame {
 export const pressingLegend = ({ lint, pressed, unitKg }: PressingInput): FlowLegend =>
   legendOf(
     {
-      inflow: [{ account: 'lot', ...lint.masses }],
-      outflow: [{ account: 'lot', ...pressed.masses }],
+      inflow: [lint.masses],
+      outflow: [pressed.masses],
       unitKg,
     },
     { mostTufts: 52, mostBits: 8 },
