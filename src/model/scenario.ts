@@ -26,6 +26,10 @@ export interface Scenario {
   readonly decisions: Decisions;
 }
 
+/** A group of exactly these fields. Its list has no prototype, so that names such as "constructor" count as unknown too. */
+const strict = <Entries extends v.ObjectEntries>(entries: Entries) =>
+  v.strictObject(Object.assign(Object.create(null) as object, entries));
+
 const ruleOf = (decision: Decision): Rule =>
   decision.kind === 'number'
     ? { kind: 'range', low: decision.low, high: decision.high, step: decision.step, unit: decision.unit }
@@ -51,14 +55,14 @@ const rangeOf = ({ low, high, unit }: { readonly low: number; readonly high: num
 const acres = rangeOf(farmLimits.acres);
 const soilWaterMm = rangeOf(farmLimits.soilWaterMm);
 const texts = (longestEn: number, longestEs: number) =>
-  v.strictObject({
+  strict({
     en: v.pipe(v.string(), v.maxLength(longestEn)),
     es: v.pipe(v.string(), v.maxLength(longestEs)),
   });
 
 const farmId = /^[a-z0-9-]{1,40}$/;
 
-const scenarioSchema = v.strictObject({
+const scenarioSchema = strict({
   version: v.literal(1),
   id: v.pipe(v.string(), v.regex(farmId)),
   name: texts(textLimits.nameEn, textLimits.nameEs),
@@ -67,11 +71,11 @@ const scenarioSchema = v.strictObject({
   era: v.picklist(eras),
   acres: v.pipe(v.number(), v.minValue(acres.low), v.maxValue(acres.high)),
   soilWaterMm: v.pipe(v.number(), v.minValue(soilWaterMm.low), v.maxValue(soilWaterMm.high)),
-  decisions: v.strictObject(
+  decisions: strict(
     Object.fromEntries(
       stationIds.map((station) => [
         station,
-        v.strictObject(
+        strict(
           Object.fromEntries(
             Object.entries(decisionTable[station]).map(([key, decision]) => [key, schemaOf(decision)]),
           ),

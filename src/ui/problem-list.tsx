@@ -7,10 +7,12 @@ export interface ProblemListProps {
   readonly problems: readonly Problem[];
   /** Replaces the usual heading. */
   readonly heading?: string;
+  /** Replaces the word that nothing was changed. */
+  readonly untouched?: string;
 }
 
 /** What is wrong with an input, one line each: the field, the value, what is allowed. Nothing is drawn when all is well. */
-export function ProblemList({ problems, heading }: ProblemListProps) {
+export function ProblemList({ problems, heading, untouched }: ProblemListProps) {
   const { messages, formats } = useWords();
   const id = useId();
   if (problems.length === 0) return null;
@@ -22,7 +24,7 @@ export function ProblemList({ problems, heading }: ProblemListProps) {
           <li key={problem.field}>{problemText(problem, messages, formats)}</li>
         ))}
       </ul>
-      <p>{messages.problems.untouched}</p>
+      <p>{untouched ?? messages.problems.untouched}</p>
     </section>
   );
 }

@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Decision, type Decisions, decisionTable } from '../../src/model/decisions.ts';
 import { farms } from '../../src/model/farms.ts';
-import { checkScenario } from '../../src/model/scenario.ts';
+import { farmLimits } from '../../src/model/input-facts.ts';
+import { checkScenario, climateIds, eras } from '../../src/model/scenario.ts';
 import { stationIds } from '../../src/model/station.ts';
-import { decodeRun, encodeRun } from '../../src/statechart/saved-run.ts';
+import { decodeRun, encodeRun, nearestFarm } from '../../src/statechart/saved-run.ts';
 import { propertySeed, runs } from '../laws/runs.ts';
 
 const anyValue = (decision: Decision): fc.Arbitrary<number | string | boolean> =>
@@ -42,6 +43,51 @@ test('law: a link brings back farm, seed and every decision, under 300 character
     ),
     { seed: propertySeed, numRuns: runs(500) },
   );
+});
+
+const anyNumber = (low: number, high: number, scale: number) =>
+  fc.integer({ min: low * scale, max: high * scale }).map((value) => value / scale);
+
+test('law: a link brings back a farm of one’s own but for its name, under 300 characters', () => {
+  const { acres, soilWaterMm } = farmLimits;
+  const anyFarm = fc.record({
+    farm: fc.constantFrom(...farms),
+    decisions: anyDecisions,
+    climate: fc.constantFrom(...climateIds),
+    era: fc.constantFrom(...eras),
+    acres: anyNumber(acres.low, acres.high, 10),
+    soilWaterMm: anyNumber(soilWaterMm.low, soilWaterMm.high, 10),
+  });
+  const anyRun = fc.record({ own: anyFarm, seed: fc.integer({ min: 0, max: 999_999 }), weather: fc.boolean() });
+  fc.assert(
+    fc.property(anyRun, ({ own: { farm, ...rest }, seed, weather }) => {
+      const scenario = { ...farm, ...rest, id: 'own-abcdefgh' };
+      const saved = { scenario, seed, ...(weather ? { weather: '1z141z3' } : {}) };
+      const query = encodeRun(saved);
+      expect(`https://a-school-host.example/seamfield/#/season/ginning?${query}`.length).toBeLessThan(300);
+      const { run, ignored } = decodeRun(query);
+      expect(ignored).toEqual([]);
+      const { name, story } = nearestFarm(scenario);
+      expect(run).toEqual({ ...saved, scenario: { ...scenario, name, story } });
+      expect(checkScenario(run.scenario).ok).toBe(true);
+    }),
+    { seed: propertySeed, numRuns: runs(500) },
+  );
+});
+
+test('links of the six farms are as they always were', () => {
+  const changed = { ...farms[1]!, decisions: { ...farms[1]!.decisions, boll: { harvestAid: false, openPercent: 20 } } };
+  expect(encodeRun({ scenario: farms[0]!, seed: 7 })).toBe('v=1&farm=coastal-plain&seed=7');
+  expect(encodeRun({ scenario: changed, seed: 12 })).toBe('v=1&farm=river-bottom&seed=12&set=05000600');
+});
+
+test('land, ids and weather that cannot be are left out and named', () => {
+  const junk = 'v=1&farm=coastal-plain&land=9---&own=Not%20One&weather=%3Cb%3E';
+  expect(decodeRun(junk)).toEqual({
+    run: { scenario: farms[0], seed: 1 },
+    ignored: ['land=9---', 'own=Not One', 'weather=<b>'],
+  });
+  expect(decodeRun('v=1&land=--0-&own=river-bottom').ignored).toEqual(['land=--0-', 'own=river-bottom']);
 });
 
 test('law: junk never throws, never gives an illegal scenario, and is named', () => {

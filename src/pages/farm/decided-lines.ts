@@ -21,6 +21,14 @@ export const decidedLines = ({ decisions }: Scenario, station: StationId, words:
       text: decidedText(place, decidedValue(decisions, place), words),
     }));
 
+/** The decisions of a station that are unlike another farm's, with what that farm has. */
+export function unlikeLines(scenario: Scenario, base: Scenario, station: StationId, words: Words) {
+  const there = decidedLines(base, station, words);
+  return decidedLines(scenario, station, words).flatMap((line, index) =>
+    line.text === there[index]!.text ? [] : [{ ...line, there: there[index]!.text }],
+  );
+}
+
 /** A decision's path in a farm file, with the words that the page has for it; any other path as it stands. */
 export function decisionTitle(path: string, words: Words): string {
   const place = decisionPlaces.find(({ station, key }) => path === `decisions.${station}.${key}`);

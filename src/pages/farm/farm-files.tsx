@@ -68,7 +68,7 @@ export function FarmFiles({ scenario, onOpen }: FarmFilesProps) {
       <p role="status" class="caption">
         {opened}
       </p>
-      <ProblemList problems={problems} />
+      <ProblemList problems={problems} untouched={words.untouched} />
     </section>
   );
 }

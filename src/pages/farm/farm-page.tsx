@@ -3,12 +3,13 @@ import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { farmOf, farms } from '../../model/farms.ts';
 import type { Era, Scenario } from '../../model/scenario.ts';
-import { type StationId, stationIds } from '../../model/station.ts';
+import type { StationId } from '../../model/station.ts';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
 import type { Theme } from '../preferences.ts';
 import { inEra, thirtiesFarm } from './era-change.ts';
 import { FarmFiles } from './farm-files.tsx';
 import { FarmLink } from './farm-link.tsx';
+import { FarmQuilt } from './farm-quilt.tsx';
 import { FarmTexts } from './farm-texts.tsx';
 import { farmWords } from './farm-words.ts';
 import { PlacePlan } from './place-plan.tsx';
@@ -22,6 +23,14 @@ export interface FarmPageProps {
   readonly query: string;
   readonly theme: Theme;
 }
+
+/** The stations in plain groups: where each thing is decided. */
+const groups = [
+  { id: 'field', stations: ['planting', 'bloom', 'boll'] },
+  { id: 'harvest', stations: ['harvest', 'module'] },
+  { id: 'gin', stations: ['cleaning', 'ginning', 'pressing', 'classing'] },
+  { id: 'mill', stations: ['spinning', 'weaving', 'sewing'] },
+] as const satisfies readonly { readonly id: string; readonly stations: readonly StationId[] }[];
 
 const withDecision = (scenario: Scenario, station: StationId, some: object): Scenario => ({
   ...scenario,
@@ -40,7 +49,7 @@ export default function FarmPage({ query, theme }: FarmPageProps) {
     document.title = `${words.title}: ${product}`;
   }, [words, product]);
   const moveTo = (era: Era) => {
-    hand.change(inEra(scenario, era));
+    hand.change((farm) => inEra(farm, era));
     setTold(era === 'thirties' ? fill(words.eraSet, { farm: thirtiesFarm.name[language] }) : '');
   };
   return (
@@ -57,25 +66,38 @@ export default function FarmPage({ query, theme }: FarmPageProps) {
         />
       </div>
       <div class="farm-plan">
-        <FarmTexts key={scenario.id} scenario={scenario} onTexts={hand.change} />
-        <h2>{words.place}</h2>
-        <PlacePlan hand={hand} onEra={moveTo} />
-        <p role="status" class="caption">
-          {told}
-        </p>
-        {stationIds.map((station) => (
-          <StationPlan
-            key={station}
-            station={station}
-            scenario={scenario}
-            base={base}
-            theme={theme}
-            onDecide={(key, value) => hand.change(withDecision(scenario, station, { [key]: value }))}
-            onPutBack={() => hand.change(withDecision(scenario, station, base.decisions[station]))}
-          />
+        <FarmTexts
+          key={scenario.id}
+          scenario={scenario}
+          base={base}
+          onTexts={(texts) => hand.change((farm) => ({ ...farm, ...texts }))}
+        />
+        <section class="farm-group" aria-label={words.place}>
+          <h2>{words.place}</h2>
+          <PlacePlan hand={hand} onEra={moveTo} />
+          <p role="status" class="caption">
+            {told}
+          </p>
+        </section>
+        {groups.map(({ id, stations }) => (
+          <section key={id} class="farm-group" aria-label={words.groups[id]}>
+            <h2>{words.groups[id]}</h2>
+            {stations.map((station) => (
+              <StationPlan
+                key={station}
+                station={station}
+                scenario={scenario}
+                base={base}
+                theme={theme}
+                onDecide={(key, value) => hand.change((farm) => withDecision(farm, station, { [key]: value }))}
+                onPutBack={() => hand.change((farm) => withDecision(farm, station, base.decisions[station]))}
+              />
+            ))}
+          </section>
         ))}
       </div>
       <aside class="farm-side">
+        <FarmQuilt scenario={scenario} base={base} theme={theme} />
         <FarmLink hand={hand} />
         <ShelfList hand={hand} />
         <FarmFiles scenario={scenario} onOpen={hand.add} />

@@ -10,6 +10,8 @@ type Texts = Scenario['name'];
 
 export interface FarmTextsProps {
   readonly scenario: Scenario;
+  /** The farm it began as: its words are nobody's own. */
+  readonly base: Scenario;
   readonly onTexts: (texts: Partial<Pick<Scenario, 'name' | 'story'>>) => void;
 }
 
@@ -17,7 +19,7 @@ const limitOf = (field: 'name' | 'story', language: 'en' | 'es') =>
   textLimits[`${field}${language === 'en' ? 'En' : 'Es'}`];
 
 /** The farm's name and what is said of it: typed once for both languages, and in the other one where that differs. */
-export function FarmTexts({ scenario, onTexts }: FarmTextsProps) {
+export function FarmTexts({ scenario, base, onTexts }: FarmTextsProps) {
   const { language } = useWords();
   const words = farmWords(language);
   const other = language === 'en' ? 'es' : 'en';
@@ -25,7 +27,7 @@ export function FarmTexts({ scenario, onTexts }: FarmTextsProps) {
   const type = (field: 'name' | 'story', written: typeof language, label: string) => (text: string) => {
     const texts: Texts = scenario[field];
     // What is typed here holds for both languages until the other one is given words of its own.
-    const isOneText = written === language && texts[other] === texts[language];
+    const isOneText = written === language && [texts[language], base[field][other]].includes(texts[other]);
     const longest = Math.min(limitOf(field, written), limitOf(field, isOneText ? other : written));
     const key = `${field}/${written}`;
     const { [key]: _, ...rest } = problems;
@@ -62,7 +64,7 @@ export function FarmTexts({ scenario, onTexts }: FarmTextsProps) {
           rows={3}
         />
       </details>
-      <ProblemList problems={Object.values(problems)} />
+      <ProblemList problems={Object.values(problems)} untouched={words.untouched} />
     </div>
   );
 }

@@ -31,7 +31,7 @@ export function PlacePlan({
         help={words.climateHelp}
         options={climateIds.map((id) => ({ value: id, label: messages.climates[id] }))}
         value={scenario.climate}
-        onChoose={(climate) => hand.change({ climate })}
+        onChoose={(climate) => hand.change((farm) => ({ ...farm, climate }))}
       />
       <WeatherPicker weather={weather} climate={scenario.climate} onWeather={hand.setWeather} />
       <ChoiceRow
@@ -41,7 +41,11 @@ export function PlacePlan({
         value={scenario.era}
         onChoose={onEra}
       />
-      <AcresField key={scenario.id} acres={scenario.acres} onAcres={(acres) => hand.change({ acres })} />
+      <AcresField
+        key={scenario.id}
+        acres={scenario.acres}
+        onAcres={(acres) => hand.change((farm) => ({ ...farm, acres }))}
+      />
       <RulerSlider
         label={words.soil}
         help={words.soilHelp}
@@ -50,7 +54,7 @@ export function PlacePlan({
         high={farmLimits.soilWaterMm.high}
         step={soilStepMm}
         quantityOf={(mm) => formats.rain(inchesFromMillimetres(mm))}
-        onChange={(soilWaterMm) => hand.change({ soilWaterMm })}
+        onChange={(soilWaterMm) => hand.change((farm) => ({ ...farm, soilWaterMm }))}
       />
     </div>
   );
@@ -89,7 +93,7 @@ function AcresField({ acres, onAcres }: { readonly acres: number; readonly onAcr
         onInput={(event) => read(event.currentTarget.value)}
       />
       <span class="caption">{formats.area(acres).text}</span>
-      <ProblemList problems={problems} />
+      <ProblemList problems={problems} untouched={words.untouched} />
     </div>
   );
 }

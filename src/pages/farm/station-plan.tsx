@@ -9,7 +9,7 @@ import { PatchButton } from '../../ui/patch-button.tsx';
 import { Picture } from '../../ui/picture.tsx';
 import type { Theme } from '../preferences.ts';
 import { DecisionsPanel } from '../season/decisions-panel.tsx';
-import { decidedLines } from './decided-lines.ts';
+import { decidedLines, unlikeLines } from './decided-lines.ts';
 import { farmWords } from './farm-words.ts';
 
 export interface StationPlanProps {
@@ -30,11 +30,9 @@ export function StationPlan({ station, scenario, base, theme, onDecide, onPutBac
   const { messages, formats, language } = all;
   const words = farmWords(language);
   const farm = base.name[language];
-  const there = decidedLines(base, station, all);
   const now = decidedLines(scenario, station, all);
-  const unlike = now.flatMap((line, index) =>
-    line.text === there[index]!.text ? [] : [{ ...line, there: there[index]!.text }],
-  );
+  const unlike = unlikeLines(scenario, base, station, all);
+  const isUnlike = (key: string) => unlike.some((line) => line.key === key);
   const state = unlike.length > 0 ? 'sewn' : 'chalked';
   const svg = useMemo(
     () =>
@@ -51,12 +49,11 @@ export function StationPlan({ station, scenario, base, theme, onDecide, onPutBac
         <Picture svg={svg} alt="" />
         <span class="station-plan-words">
           <span class="station-plan-name">{messages.stations[station].name}</span>
-          <span>
+          <span class="decided">
             {now.map(({ key, label, text }, index) => (
-              <span key={key}>
-                {index > 0 ? ' · ' : ''}
-                <span class="unseen">{label}: </span>
-                {text === there[index]!.text ? text : <b>{text}</b>}
+              <span key={key} data-unlike={isUnlike(key) ? '' : undefined}>
+                <i>{label}</i> <b>{text}</b>
+                {index < now.length - 1 ? <span class="unseen">, </span> : null}
               </span>
             ))}
           </span>

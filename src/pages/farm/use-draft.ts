@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { farmOf, farms } from '../../model/farms.ts';
 import type { Scenario } from '../../model/scenario.ts';
 import { nearestFarm } from '../../statechart/saved-run.ts';
@@ -36,8 +36,14 @@ export function useDraft(query: string) {
   const [draft, setDraft] = useState<Draft>(opened.draft);
   const [keeping, setKeeping] = useState<Keeping | null>(() => (ownFarm(opened.draft.scenario.id) ? 'device' : null));
   const [removed, setRemoved] = useState<OwnFarm | null>(null);
-  const keep = (next: Draft) => {
+  // Two changes may come before the page is drawn again: each builds on the last one, not on what is drawn.
+  const latest = useRef(draft);
+  const show = (next: Draft) => {
+    latest.current = next;
     setDraft(next);
+  };
+  const keep = (next: Draft) => {
+    show(next);
     setKeeping(keepFarm({ ...next, base: next.base.id }));
   };
   return {
@@ -45,20 +51,21 @@ export function useDraft(query: string) {
     seed: opened.seed,
     keeping,
     removed,
-    change: (some: Partial<Scenario>) => keep({ ...draft, scenario: { ...draft.scenario, ...some } }),
-    setWeather: (weather: OwnFarm['weather']) => keep({ ...draft, weather }),
+    change: (next: (scenario: Scenario) => Scenario) =>
+      keep({ ...latest.current, scenario: next(latest.current.scenario) }),
+    setWeather: (weather: OwnFarm['weather']) => keep({ ...latest.current, weather }),
     /** A fresh copy of one of the six, kept with its first change. */
     begin(farm: Scenario) {
-      setDraft(copyOf(farm));
+      show(copyOf(farm));
       setKeeping(null);
     },
     /** A farm from a file, kept at once. */
     add: (scenario: Scenario) => keep({ scenario, weather: null, base: nearestFarm(scenario) }),
     open(own: OwnFarm) {
-      setDraft(again(own));
+      show(again(own));
       setKeeping('device');
     },
-    keepNow: () => keep(draft),
+    keepNow: () => keep(latest.current),
     remove(own: OwnFarm) {
       setRemoved(own);
       dropFarm(own.scenario.id);

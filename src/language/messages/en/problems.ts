@@ -13,7 +13,7 @@ export const problems = {
     'true or false': 'true or false',
     'small letters, digits and hyphens, at most 40': 'small letters, digits and hyphens, at most 40',
     'nothing (unknown field)': 'nothing: this field is not known',
-    'text within its length': 'text within its length',
+    'text of at most {n} characters': 'text of at most {n} characters',
     'a header with DATE, TMAX, TMIN, PRCP': 'a header with DATE, TMAX, TMIN, PRCP',
     'a number': 'a number',
     'a date as YYYY-MM-DD': 'a date as YYYY-MM-DD',
@@ -25,10 +25,11 @@ export const problems = {
     'missing {dates}': 'missing {dates}',
     'latitude {latitude} (as asked)': 'latitude {latitude} (as asked)',
     'latitude {latitude} (from the LATITUDE column)': 'latitude {latitude} (from the LATITUDE column)',
-    'latitude {latitude} (none given, so the middle of the cotton belt)':
-      'latitude {latitude} (none given, so the middle of the cotton belt)',
-    'units taken as °F and inches (a high above 60)': 'units taken as °F and inches (a high above 60)',
-    'units taken as °C and mm (no high above 60)': 'units taken as °C and mm (no high above 60)',
+    'latitude {latitude} (none given, so that of the farm)': 'latitude {latitude} (none given, so that of the farm)',
+    'units taken as °F and inches (half the highs are above {n})':
+      'units taken as °F and inches (half the highs are above {n})',
+    'units taken as °C and mm (half the highs are below {n})':
+      'units taken as °C and mm (half the highs are below {n})',
     'filled from the days beside: {dates} (taken as dry)': 'filled from the days beside: {dates} (taken as dry)',
     'years in the record: {years}; used: {year}': 'years in the record: {years}; used: {year}',
     '29 February left out': '29 February left out',

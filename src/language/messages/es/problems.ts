@@ -14,7 +14,7 @@ export const problems: typeof english = {
     'true or false': 'true (sí) o false (no)',
     'small letters, digits and hyphens, at most 40': 'minúsculas, cifras y guiones, 40 como máximo',
     'nothing (unknown field)': 'nada: este campo no se conoce',
-    'text within its length': 'texto dentro de su longitud',
+    'text of at most {n} characters': 'texto de {n} caracteres como máximo',
     'a header with DATE, TMAX, TMIN, PRCP': 'un encabezado con DATE, TMAX, TMIN, PRCP',
     'a number': 'un número',
     'a date as YYYY-MM-DD': 'una fecha como AAAA-MM-DD',
@@ -26,10 +26,11 @@ export const problems: typeof english = {
     'missing {dates}': 'faltan {dates}',
     'latitude {latitude} (as asked)': 'latitud {latitude} (como se pidió)',
     'latitude {latitude} (from the LATITUDE column)': 'latitud {latitude} (de la columna LATITUDE)',
-    'latitude {latitude} (none given, so the middle of the cotton belt)':
-      'latitud {latitude} (no se dio, así que la mitad del cinturón algodonero)',
-    'units taken as °F and inches (a high above 60)': 'unidades tomadas como °F y pulgadas (una máxima mayor que 60)',
-    'units taken as °C and mm (no high above 60)': 'unidades tomadas como °C y mm (ninguna máxima mayor que 60)',
+    'latitude {latitude} (none given, so that of the farm)': 'latitud {latitude} (no se dio, así que la de la granja)',
+    'units taken as °F and inches (half the highs are above {n})':
+      'unidades tomadas como °F y pulgadas (la mitad de las máximas pasa de {n})',
+    'units taken as °C and mm (half the highs are below {n})':
+      'unidades tomadas como °C y mm (la mitad de las máximas no llega a {n})',
     'filled from the days beside: {dates} (taken as dry)':
       'completado con los días vecinos: {dates} (tomados como secos)',
     'years in the record: {years}; used: {year}': 'años en el registro: {years}; usado: {year}',
