@@ -1,7 +1,4 @@
-import { growSeason } from '../../../src/model/field/grow-season.ts';
-import { samplePlant } from '../../../src/model/field/sample-plant.ts';
 import { parts } from '../../../src/model/lot.ts';
-import { openStream } from '../../../src/model/random.ts';
 import { type StationId, stationIds } from '../../../src/model/station.ts';
 import { partCloth } from '../../../src/scene/cloth/part-cloth.ts';
 import { partStitches, partThreadWidth } from '../../../src/scene/cloth/part-stitch.ts';
@@ -13,10 +10,7 @@ import { paintSvg } from '../../../src/scene/paint-svg.ts';
 import { blockMarks } from '../../../src/scene/quilt/block-marks.ts';
 import { quiltMarks } from '../../../src/scene/quilt/quilt.ts';
 import { furrowFeet, furrowScene } from '../../../src/scene/stations/plant/furrow.ts';
-import { plantScene, viewInchesFor } from '../../../src/scene/stations/plant/plant.ts';
 import { inksOf, type Theme } from '../../../src/style/inks.ts';
-import { ordinary, weatherOf } from '../../model/field/plans.ts';
-import { handMadePlant } from '../sample-plant.ts';
 
 interface Sheet {
   readonly width: number;
@@ -89,42 +83,6 @@ function quilt(layout: 'portrait' | 'landscape' | 'row', width: number, height: 
   return sheet(list, width, height, theme);
 }
 
-const days: Record<string, [day: number, height: number, rain: number, dd60: number, leaf: number, open: number]> = {
-  seedling: [140, 4, 0, 9, 1, 0],
-  square: [176, 17, 0.9, 12, 1, 0],
-  bloom: [201, 30, 0, 24, 1, 0],
-  boll: [224, 42, 0, 21, 1, 0.1],
-  open: [276, 44, 0, 10, 0.15, 0.9],
-};
-function plant(
-  name: string,
-  width: number,
-  height: number,
-  theme: Theme = 'day',
-  kind: 'upland' | 'pima' = 'upland',
-): Sheet {
-  const [dayOfYear, heightInches, rainInches, dd60, leafShare, openShare] = days[name]!;
-  const view = viewInchesFor(heightInches);
-  const step = view > 30 ? 4 : view > 12 ? 2 : 1;
-  const heightTicks = Array.from({ length: Math.floor(view / step) + 1 }, (_, i) =>
-    i % 2 ? { inches: i * step } : { inches: i * step, text: `${i * step} in` },
-  );
-  const list = plantScene({
-    plant: handMadePlant(),
-    dayOfYear,
-    kind,
-    heightInches,
-    weather: { dd60, rainInches, irrigationInches: name === 'boll' ? 1.5 : 0 },
-    soilWaterFraction: 0.6,
-    leafShare,
-    openShare,
-    cutBoll: name === 'boll',
-    size: { width, height },
-    labels: { heightTicks, node: (number) => `node ${number}`, cutBoll: (seeds: number) => `cut open: ${seeds} seeds` },
-  });
-  return sheet(list, width, height, theme);
-}
-
 function furrow(progress: number, width: number, height: number): Sheet {
   const feet = furrowFeet(width);
   const rowTicks = Array.from({ length: feet * 4 + 1 }, (_, i) =>
@@ -145,34 +103,6 @@ function furrow(progress: number, width: number, height: number): Sheet {
   );
 }
 
-/** A plant of the model's own, so many days after planting. */
-function grown(after: number, width: number, height: number, seed = 1): Sheet {
-  const season = growSeason(ordinary.midSouth, weatherOf('midSouth', 1));
-  const today = season.days[Math.min(after, season.days.length - 1)]!;
-  const view = viewInchesFor(today.plantHeightInches);
-  const step = view > 30 ? 4 : view > 12 ? 2 : 1;
-  const heightTicks = Array.from({ length: Math.floor(view / step) + 1 }, (_, i) =>
-    i % 2 ? { inches: i * step } : { inches: i * step, text: `${i * step} in` },
-  );
-  const list = plantScene({
-    plant: samplePlant(season, openStream(seed, 'plant')),
-    dayOfYear: today.dayOfYear,
-    kind: 'upland',
-    heightInches: today.plantHeightInches,
-    weather: today,
-    soilWaterFraction: today.soilWaterFraction,
-    leafShare:
-      season.events.harvestAid !== null && today.dayOfYear > season.events.harvestAid + 6
-        ? (season.crop?.leafRemaining ?? 1)
-        : 1,
-    openShare: today.openPercent / 100,
-    cutBoll: after === 105,
-    size: { width, height },
-    labels: { heightTicks, node: (number) => `node ${number}`, cutBoll: (seeds: number) => `cut open: ${seeds} seeds` },
-  });
-  return sheet(list, width, height);
-}
-
 export const sheets: Record<string, () => Sheet> = {
   tile: () => tile('day'),
   blocks,
@@ -180,19 +110,9 @@ export const sheets: Record<string, () => Sheet> = {
   'quilt-landscape': () => quilt('landscape', 1000, 800),
   'quilt-row': () => ({ ...quilt('row', 390, 62), density: 2 }),
   'quilt-projector': () => quilt('landscape', 1000, 800, 'projector'),
-  ...Object.fromEntries(
-    [25, 50, 70, 85, 105, 130, 160].map((after) => [`grown-${after}`, () => grown(after, 860, 560)]),
-  ),
   'furrow-plant': () => furrow(0, 860, 560),
   'furrow-root': () => furrow(0.4, 860, 560),
   'furrow-hook': () => furrow(0.8, 860, 560),
   'furrow-up': () => furrow(1, 390, 420),
-  ...Object.fromEntries(
-    Object.keys(days).flatMap((name) => [
-      [`plant-${name}`, () => plant(name, 860, 560)],
-      [`plant-tall-${name}`, () => plant(name, 390, 420)],
-    ]),
-  ),
-  'plant-projector': () => plant('bloom', 860, 560, 'projector', 'pima'),
   'tile-projector': () => tile('projector'),
 };

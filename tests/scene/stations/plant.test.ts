@@ -2,26 +2,17 @@ import { describe, expect, test } from 'vitest';
 import { petalInk } from '../../../src/scene/cloth/flower.ts';
 import { flatMarks, groupsOf } from '../../../src/scene/display-list.ts';
 import { furrowFeet, furrowScene } from '../../../src/scene/stations/plant/furrow.ts';
-import { plantScene, viewInchesFor } from '../../../src/scene/stations/plant/plant.ts';
 import { layPlant } from '../../../src/scene/stations/plant/plant-layout.ts';
+import { plantMarks } from '../../../src/scene/stations/plant/plant-marks.ts';
 import { type SiteState, siteOn } from '../../../src/scene/stations/plant/plant-sample.ts';
 import { handMadePlant } from '../sample-plant.ts';
 
 const plant = handMadePlant();
-const scene = (dayOfYear: number, more: Partial<Parameters<typeof plantScene>[0]> = {}) =>
-  plantScene({
-    plant,
-    dayOfYear,
-    kind: 'upland',
-    heightInches: 36,
-    weather: { dd60: 20, rainInches: 0, irrigationInches: 0 },
-    soilWaterFraction: 0.6,
-    leafShare: 1,
-    openShare: 0,
-    size: { width: 860, height: 560 },
-    labels: { heightTicks: [{ inches: 0, text: '0' }, { inches: 6 }], node: (number) => `node ${number}` },
-    ...more,
-  });
+const drawn = (dayOfYear: number, leafShare = 1) => {
+  const [foot, pxPerInch] = [[400, 540] as const, 13];
+  const nodes = layPlant(plant, { dayOfYear, heightInches: 36, foot, pxPerInch });
+  return plantMarks(nodes, { dayOfYear, pxPerInch, kind: 'upland', leafShare, foot });
+};
 const counted = (dayOfYear: number) => {
   const counts: Record<SiteState['kind'], number> = {
     notYet: 0,
@@ -37,11 +28,11 @@ const counted = (dayOfYear: number) => {
   return counts;
 };
 
-describe('the plant in its field', () => {
+describe('the plant', () => {
   test.each([130, 150, 176, 190, 201, 224, 250, 276, 300])(
     'on day %i draws exactly the organs its sites hold',
     (day) => {
-      const groups = new Map([...groupsOf(scene(day))].map((found) => [found.name, found.count]));
+      const groups = new Map([...groupsOf(drawn(day))].map((found) => [found.name, found.count]));
       const counts = counted(day);
       expect(groups.get('squares')).toBe(counts.square);
       expect(groups.get('flowers')).toBe(counts.flower);
@@ -51,7 +42,7 @@ describe('the plant in its field', () => {
     },
   );
   test('one madder cross to a shed site: two stitches each', () => {
-    const shed = [...groupsOf(scene(224))].find(({ name }) => name === 'shed')!;
+    const shed = [...groupsOf(drawn(224))].find(({ name }) => name === 'shed')!;
     const stitches = [...flatMarks(shed.marks)].flatMap((mark) => (mark.kind === 'stitches' ? mark.stitches : []));
     expect(stitches).toHaveLength(2 * counted(224).shed);
   });
@@ -82,38 +73,35 @@ describe('the plant in its field', () => {
       }
     }
   });
-  test('rain is counted in stitches of 0.02 in, irrigation in drops of 0.25 in', () => {
-    const groups = [...groupsOf(scene(201, { weather: { dd60: 10, rainInches: 0.9, irrigationInches: 1.5 } }))];
-    expect(groups.find(({ name }) => name === 'rain')?.count).toBe(45);
-    expect(groups.find(({ name }) => name === 'irrigation')?.count).toBe(6);
-  });
   test('after a harvest aid no leaf is left, and no fruit is lost with it', () => {
-    const bare = [...groupsOf(scene(276, { leafShare: 0 }))];
+    const bare = [...groupsOf(drawn(276, 0))];
     expect([...flatMarks(bare.find(({ name }) => name === 'leaves')!.marks)]).toEqual([]);
     expect(bare.find(({ name }) => name === 'openBolls')?.count).toBe(counted(276).openBoll);
-  });
-  test('the cut boll shows every seed it has', () => {
-    const found = [...groupsOf(scene(224, { cutBoll: true }))].find(({ name }) => name === 'seedsInBoll')!;
-    const seeds = [...flatMarks(found.marks)].filter((mark) => mark.kind === 'patch' && mark.ink === 'walnut');
-    expect(seeds).toHaveLength(found.count!);
-  });
-  test('the view steps back before the plant outgrows it', () => {
-    for (let height = 0; height <= 60; height++) expect(viewInchesFor(height)).toBeGreaterThan(height);
   });
 });
 
 describe('the furrow', () => {
+  const furrow = (more: Partial<Parameters<typeof furrowScene>[0]>) => [
+    ...groupsOf(
+      furrowScene({
+        seedsPerFoot: 3.5,
+        progress: 0.4,
+        emergingShare: 0.8,
+        weather: { dd60: 10, rainInches: 0, irrigationInches: 0 },
+        soilWaterFraction: 0.5,
+        size: { width: 860, height: 560 },
+        labels: { rowTicks: [] },
+        ...more,
+      }),
+    ),
+  ];
   test.each([2, 3.5, 5])('holds %d seeds to the foot', (seedsPerFoot) => {
-    const list = furrowScene({
-      seedsPerFoot,
-      progress: 0.4,
-      emergingShare: 0.8,
-      weather: { dd60: 10, rainInches: 0, irrigationInches: 0 },
-      soilWaterFraction: 0.5,
-      size: { width: 860, height: 560 },
-      labels: { rowTicks: [] },
-    });
-    const sown = [...groupsOf(list)].find(({ name }) => name === 'seedsSown')!;
+    const sown = furrow({ seedsPerFoot }).find(({ name }) => name === 'seedsSown')!;
     expect(Math.abs(sown.count! - seedsPerFoot * furrowFeet(860))).toBeLessThanOrEqual(1);
+  });
+  test('rain is counted in stitches of 0.02 in, irrigation in drops of 0.25 in', () => {
+    const groups = furrow({ weather: { dd60: 10, rainInches: 0.9, irrigationInches: 1.5 } });
+    expect(groups.find(({ name }) => name === 'rain')?.count).toBe(45);
+    expect(groups.find(({ name }) => name === 'irrigation')?.count).toBe(6);
   });
 });

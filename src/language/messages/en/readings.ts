@@ -1,5 +1,3 @@
-import type { PluralForms } from '../../fill.ts';
-
 /** Names for what each station reports, beside those of the field, the gin, the bale, the yarn and the cloth. */
 export const readings = {
   heading: 'What it came to',
@@ -68,6 +66,4 @@ export const readings = {
   oilMillShares:
     'Shares of an ordinary oil mill, from memory of the trade; another list gives 17, 47.5, 27.5, 7 and 1 percent.',
   seedOfOneBale: 'The seed that came with one bale, crushed',
-  node: 'node {number}',
-  seedsInBoll: { one: '{n} seed in this boll', other: '{n} seeds in this boll' } as PluralForms,
 };

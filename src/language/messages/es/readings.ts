@@ -67,10 +67,4 @@ export const readings: typeof english = {
   oilMillShares:
     'Partes de un molino de aceite común, de memoria del oficio; otra lista da 17, 47.5, 27.5, 7 y 1 por ciento.',
   seedOfOneBale: 'La semilla que vino con una paca, molida',
-  node: 'nudo {number}',
-  seedsInBoll: {
-    one: '{n} semilla en esta bellota',
-    many: '{n} de semillas en esta bellota',
-    other: '{n} semillas en esta bellota',
-  },
 };

@@ -27,11 +27,6 @@ export interface FieldGround {
   /** Where the soil begins, y. */
   readonly soilY: number;
   readonly weather: FieldWeather;
-  /** How tall the crop stands in the rows behind, 0 (bare) to 1. */
-  readonly cropShare: number;
-  /** Share of the bolls that are open, 0 to 1. */
-  readonly openShare: number;
-  readonly leafShare: number;
   /** Water in the root zone over what it can hold, 0 to 1. */
   readonly soilWaterFraction: number;
 }
@@ -99,105 +94,6 @@ function rainMarks(box: Box, soilY: number, rainInches: number): Mark[] {
     cloud('cloud/right', 0.5, 1, 'mid', 0.5),
     group('rain', [{ kind: 'stitches', stitches, ink: 'indigo', width: 2.6 }], count),
   ];
-}
-
-/** Rows of the field behind the plant, near ones deeper, then the soil the plant stands in. */
-export function rowsMarks(ground: FieldGround): Mark[] {
-  const { box, soilY } = ground;
-  const unit = box.height / 560;
-  const marks: Mark[] = [];
-  const rows = [
-    { y: soilY - 74 * unit, depth: 22 * unit, tall: 17 * unit, pitch: 15 * unit },
-    { y: soilY - 52 * unit, depth: 28 * unit, tall: 30 * unit, pitch: 25 * unit },
-    { y: soilY - 20 * unit, depth: 34 * unit, tall: 46 * unit, pitch: 40 * unit },
-  ];
-  marks.push(
-    patch(
-      'row/far',
-      [
-        [box.x - 1, rows[0]!.y - 6 * unit],
-        [box.x + box.width + 1, rows[0]!.y - 9 * unit],
-        [box.x + box.width + 2, soilY],
-        [box.x, soilY],
-      ],
-      'walnutPale',
-      {
-        shadow: 0,
-        seam: 0,
-        scissors: { miss: 1, snip: 90, bow: 0.002 },
-      },
-    ),
-  );
-  rows.forEach((row, i) => {
-    marks.push(...rowMarks(`row/${i}`, ground, row, i));
-  });
-  return marks;
-}
-
-function rowMarks(
-  name: string,
-  ground: FieldGround,
-  row: { y: number; depth: number; tall: number; pitch: number },
-  index: number,
-): Mark[] {
-  const { box, cropShare, openShare, leafShare } = ground;
-  const chance = chanceOf(name);
-  const right = box.x + box.width;
-  const soilInk = index === 1 ? 'walnutWarm' : 'walnut';
-  const marks: Mark[] = [
-    patch(
-      `${name}/soil`,
-      [
-        [box.x, row.y + row.depth * 0.5],
-        [right, row.y + row.depth * 0.46],
-        [right + 1, row.y + row.depth + 2],
-        [box.x - 1, row.y + row.depth + 2],
-      ],
-      soilInk,
-      {
-        shadow: 0,
-        seam: 0,
-        grain: 0.02,
-        scissors: { miss: 0.8, snip: 110, bow: 0.002 },
-      },
-    ),
-  ];
-  const tall = row.tall * cropShare;
-  if (tall < 1.5) return marks;
-  const top: Point[] = [];
-  const open: Stitch[] = [];
-  for (let x = box.x; x < right; x += row.pitch) {
-    const peak = tall * (0.86 + 0.28 * chance());
-    const wide = row.pitch;
-    top.push(
-      [x, row.y + row.depth * 0.5 - peak * 0.42],
-      [x + wide * 0.28, row.y + row.depth * 0.5 - peak * 0.96],
-      [x + wide * 0.56, row.y + row.depth * 0.5 - peak],
-      [x + wide * 0.84, row.y + row.depth * 0.5 - peak * 0.6],
-    );
-    const dots = Math.round(openShare * 4 * (0.7 + 0.6 * chance()));
-    for (let k = 0; k < dots; k++) {
-      const px = x + wide * (0.15 + 0.7 * chance());
-      const py = row.y + row.depth * 0.5 - peak * (0.2 + 0.6 * chance());
-      open.push([px, py, px, py]);
-    }
-  }
-  const held = top.map(([x, y]): Point => [Math.min(right + 1, x), y]);
-  marks.push(
-    patch(
-      `${name}/crop`,
-      [...held, [right + 1, row.y + row.depth * 0.62], [box.x - 1, row.y + row.depth * 0.64]],
-      leafShare > 0.4 ? (index === 1 ? 'leafGreen' : 'bollGreen') : 'walnutWarm',
-      {
-        shadow: 1.2,
-        seam: 0,
-        grain: null,
-        scissors: { miss: 0.5, snip: 60, bow: 0.02 },
-      },
-    ),
-  );
-  if (open.length > 0) marks.push({ kind: 'stitches', stitches: open, ink: 'lint', width: row.tall * 0.22 });
-  return marks;
 }
 
 /** The soil at the plant's foot, down to the edge of the picture, with its water as rows of wave stitch, five when full. */

@@ -36,9 +36,6 @@ export function furrowScene(scene: FurrowScene): DisplayList {
     box,
     soilY,
     weather: scene.weather,
-    cropShare: 0,
-    openShare: 0,
-    leafShare: 1,
     soilWaterFraction: scene.soilWaterFraction,
   };
   const pxPerFoot = box.width / furrowFeet(width);

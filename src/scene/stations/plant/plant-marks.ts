@@ -1,9 +1,8 @@
-import { cutBollMarks } from '../../cloth/boll.ts';
 import { patch } from '../../cloth/patch.ts';
 import { taperedStrip } from '../../cloth/tapered-strip.ts';
-import { type DisplayList, group, type Mark, type Point } from '../../display-list.ts';
+import { type DisplayList, group, type Mark } from '../../display-list.ts';
 import { fruitMarks } from './plant-fruit.ts';
-import type { LaidNode, LaidSite } from './plant-layout.ts';
+import type { LaidNode } from './plant-layout.ts';
 import { branchLeaf, mainLeaf, seedLeaves, tipLeaves } from './plant-leaves.ts';
 import { type PlantLook, SIZES } from './plant-look.ts';
 import { type SiteState, siteOn } from './plant-sample.ts';
@@ -73,21 +72,3 @@ const branchMarks = (nodes: readonly LaidNode[], look: PlantLook): Mark[] =>
         { shadow: 1.2, seam: 0, grain: null, scissors: { miss: 0.3 } },
       ),
     );
-
-/** The oldest boll that is still green, cut open. */
-export function cutBollOf(nodes: readonly LaidNode[], dayOfYear: number): LaidSite | null {
-  let oldest: LaidSite | null = null;
-  for (const { sites } of nodes)
-    for (const laid of sites) {
-      if (siteOn(laid.site, dayOfYear).kind !== 'greenBoll') continue;
-      if (oldest === null || laid.site.flowerDay! < oldest.site.flowerDay!) oldest = laid;
-    }
-  return oldest;
-}
-
-export const insetBoll = (laid: LaidSite, at: Point, size: number): Mark =>
-  group(
-    'seedsInBoll',
-    cutBollMarks('inset', { x: at[0], y: at[1], size, wide: 1, turn: 0 }, laid.site.locks, laid.site.seeds),
-    laid.site.seeds,
-  );
