@@ -144,14 +144,15 @@ export function moduleInput(season: Season, words: Words, size: PictureSize): Mo
       moistureBoth: fill(own.moistureBoth, { came: formats.percent(inPercent), goes: formats.percent(outPercent) }),
       height: feetText(feet.high, words),
       length: feet.long === null ? '' : feetText(feet.long, words),
-      caption: ({ tuftKg, bitKg }, short) =>
+      caption: ({ tuftKg, bitKg }, room) =>
         [
-          fill(short ? own.captionShort : own.captionPieces, {
+          fill(room === 'full' ? own.captionPieces : own.captionShort, {
             tuft: roundMassText(tuftKg, words),
             bit: roundMassText(bitKg, words),
           }),
           fill(own.captionRings, { degrees: us ? own.ringUs : own.ringMetric }),
-          ...(short ? [] : [own.captionLimits, fill(own.captionPace, { seconds: formats.count(MODULE_LAP_SECONDS) })]),
+          ...(room === 'phone' ? [] : [own.captionLimits]),
+          ...(room === 'full' ? [fill(own.captionPace, { seconds: formats.count(MODULE_LAP_SECONDS) })] : []),
         ].join(' '),
     },
   };

@@ -27,7 +27,8 @@ export interface ModuleLabels {
   readonly moistureBoth: string;
   readonly height: string;
   readonly length: string;
-  readonly caption: (legend: FlowLegend, short: boolean) => string;
+  /** On a phone the shortest, on a low picture one line, else all of it. */
+  readonly caption: (legend: FlowLegend, room: 'phone' | 'low' | 'full') => string;
 }
 
 export interface ModuleInput {

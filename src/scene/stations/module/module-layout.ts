@@ -128,19 +128,19 @@ function wideLayout(room: ModuleRoom): ModuleLayout {
   const sideX = 0.17 * w;
   // What went into the air stands below what came from it, where there was any.
   const airWide = (small ? 0.28 : 0.2) * w;
-  const topY = (small ? 0.19 : 0.17) * h;
+  const topY = 6 + textPx * 3.5;
   const airY = topY + (hasEntry(input.inflow, 'moistureTakenUp') ? line + 5 : 0);
+  const thermometerY = rain.y + rain.height + 18;
   const thermometer: Box = {
     x: (small ? 0.585 : 0.64) * w,
-    y: 0.25 * h,
-    width: (small ? 0.095 : 0.08) * w,
-    height: Math.min(0.26 * h, bandTop - 0.25 * h - 26),
+    y: thermometerY,
+    width: (small ? 0.1 : 0.085) * w,
+    height: Math.min(0.28 * h, bandTop - thermometerY - 26),
   };
   const right = w - 12 - measured;
   const tall = textPx * 1.8;
   const moistTall = textPx * 2.1;
-  const countY = airY + (hasEntry(input.outflow, 'evaporated') ? line + 5 : 0);
-  const measuredY = 0.235 * h;
+  const measuredY = rain.y + rain.height + textPx * 0.6;
   const tagY = bandTop - line - 5;
   const moistY = tagY - moistTall - 4;
   const wordsY = measuredY + textPx * 3;
@@ -173,8 +173,8 @@ function wideLayout(room: ModuleRoom): ModuleLayout {
       'out/moduleLoss': slotAt(8, h - line - 2, (small ? 0.25 : 0.17) * w, line),
     },
     day: slotAt(10, 6, 0.29 * w, textPx * 1.9),
-    fallen: slotAt(10, 6 + textPx * 1.9, (small ? 0.29 : 0.27) * w, textPx * 1.6),
-    count: slotAt(8, countY, small ? airWide : left - 6, Math.max(textPx * 1.6, tagY - countY - 4)),
+    fallen: slotAt(10, 6 + textPx * 1.9, (small ? 0.29 : 0.25) * w, textPx * 1.6),
+    count: slotAt(measured, h - line - 2, right, line - 4, 'end', 'middle'),
     coreTag: slotAt(measured, measuredY, 0.38 * right, tall),
     verdict: slotAt(measured + 0.4 * right, measuredY, 0.6 * right, textPx * 3),
   };

@@ -14,7 +14,7 @@ import { MODULE_LAP_SECONDS, type ModuleInput, type ModuleRoom } from './module-
 import { layOutModule, type ModuleLayout } from './module-layout.ts';
 import { rainFallen, rainStill, rainToday } from './rain-strip.ts';
 import { roundModule } from './round-module.ts';
-import { coreRings, moistureRuler, probeRod, thermometerNow, thermometerStill } from './thermometer.ts';
+import { coreRings, moistureRuler, probeRod, TUBE, thermometerNow, thermometerStill } from './thermometer.ts';
 import { yardMarks } from './yard.ts';
 
 const isRound = ({ kind }: ModuleInput): boolean => kind === 'round';
@@ -50,7 +50,7 @@ export function moduleScene(input: ModuleInput): (share: number) => SceneFrame {
     { mostTufts: phone ? 14 : 30, mostBits: phone ? 4 : 8 },
   );
   const inKg = input.inflow.reduce((sum, entry) => sum + massOf(entry.masses), 0);
-  const caption = input.labels.caption(legend, width < 700);
+  const caption = input.labels.caption(legend, width < 700 ? 'phone' : height < 410 ? 'low' : 'full');
   const room: ModuleRoom = {
     input,
     wide,
@@ -101,7 +101,7 @@ function today({ input, textPx }: ModuleRoom, at: ModuleLayout, day: number, f: 
   };
   const verdict = input.verdictOn(day);
   const pad = verdict === 'sound' ? 'bollGreen' : verdict === 'ginSoon' ? 'weld' : 'madder';
-  const from: Point = [thermometer.x + thermometer.width * 0.24, thermometer.y + thermometer.height + 8];
+  const from: Point = [thermometer.x + thermometer.width * TUBE, thermometer.y + thermometer.height + 8];
   return [
     ...rainFallen(room, rain, day),
     ...rainToday('module/falls', under, input.rainInches[day - 1] ?? 0),

@@ -6,6 +6,9 @@ import { textWidth } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point, type Stitch } from '../../display-list.ts';
 import type { ModuleRoom, ScaleTick } from './module-input.ts';
 
+/** Where the tube stands across its scale, of the scale's width. */
+export const TUBE = 0.15;
+
 /** Where a value lies on an upright scale. */
 function heightOn(ticks: readonly ScaleTick[], box: Box, value: number): number {
   const low = ticks[0]?.value ?? 0;
@@ -20,12 +23,13 @@ export function thermometerStill({ input, textPx }: ModuleRoom, box: Box): Mark[
   const size = textPx;
   const stitches: Stitch[] = [];
   const words: Mark[] = [];
-  const tube = box.x + box.width * 0.24;
+  const tube = box.x + box.width * TUBE;
   let free = Number.NEGATIVE_INFINITY;
   // From the top down: the highest carries the unit, and those without room stay unwritten.
   for (const { value, text } of [...ticks].reverse()) {
     const y = heightOn(ticks, box, value);
-    stitches.push([tube + 8, y, tube + (text ? 16 : 12), y]);
+    // The highest has its unit where its tick would be.
+    if (value !== ticks.at(-1)?.value) stitches.push([tube + 8, y, tube + (text ? 16 : 12), y]);
     if (!text || y < free) continue;
     free = y + size * 1.08;
     words.push({ kind: 'text', text, x: box.x + box.width - 5, y: y + size * 0.33, size, ink: 'ink', anchor: 'end' });
@@ -51,7 +55,7 @@ export function thermometerStill({ input, textPx }: ModuleRoom, box: Box): Mark[
 
 /** How warm the core is: a column from the bulb up. */
 export function thermometerNow({ input }: ModuleRoom, box: Box, f: number): Mark[] {
-  const tube = box.x + box.width * 0.24;
+  const tube = box.x + box.width * TUBE;
   const top = heightOn(input.temperatureTicks, box, f);
   return [
     patch('module/column', rectangle(tube - 3, top, 6, box.y + box.height + 6 - top), 'madder', {
