@@ -1,9 +1,17 @@
 import { inksOf, type Theme, threadScaleOf } from '../style/inks.ts';
-import { type DisplayList, flatMarks, type Point, type Stitch, type Stitching } from './display-list.ts';
-import { GRAIN_DARK, GRAIN_LIGHT, SHADE, shadowOffset } from './paint-style.ts';
+import { type DisplayList, flatMarks, type Point, type Stitch, type Stitching, type TextMark } from './display-list.ts';
+import { DISPLAY_FACE, GRAIN_DARK, GRAIN_LIGHT, SHADE, shadowOffset, TEXT_FACE } from './paint-style.ts';
 
-/** Paints marks on a 2-D canvas: a layer that stands still, or a small picture that is used many times. Words are left out. */
-export function paintCanvas(context: CanvasRenderingContext2D, list: DisplayList, theme: Theme): void {
+/**
+ * Paints marks on a 2-D canvas: a layer that stands still, a small picture that is used many times, or a whole page.
+ * @param lettered whether words are painted too; their faces must have been loaded
+ */
+export function paintCanvas(
+  context: CanvasRenderingContext2D,
+  list: DisplayList,
+  theme: Theme,
+  lettered = false,
+): void {
   context.lineCap = 'round';
   const inks = inksOf[theme];
   for (const mark of flatMarks(list)) {
@@ -18,8 +26,26 @@ export function paintCanvas(context: CanvasRenderingContext2D, list: DisplayList
       if (mark.stitch) sew(context, mark.stitch, theme, true);
     } else if (mark.kind === 'stitches') {
       sew(context, mark, theme, !mark.flat);
-    }
+    } else if (lettered) letter(context, mark, theme);
   }
+}
+
+/** The face of words, as CSS writes it. */
+export const fontOf = ({
+  size,
+  italic,
+  bold,
+  display,
+}: Omit<TextMark, 'kind' | 'text' | 'x' | 'y' | 'ink' | 'anchor'>) =>
+  `${italic ? 'italic ' : ''}${display || bold ? 800 : 500} ${size}px "${display ? DISPLAY_FACE : TEXT_FACE}"`;
+
+const alignOf = { start: 'left', middle: 'center', end: 'right' } as const;
+
+function letter(context: CanvasRenderingContext2D, mark: TextMark, theme: Theme): void {
+  context.font = fontOf(mark);
+  context.textAlign = alignOf[mark.anchor];
+  context.fillStyle = inksOf[theme][mark.ink];
+  context.fillText(mark.text, mark.x, mark.y);
 }
 
 function fillOutline(

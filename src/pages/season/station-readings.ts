@@ -31,7 +31,7 @@ const readingsOf: Readonly<Record<StationId, StationReadings>> = {
 };
 
 /** The figures of a station. */
-const stationReadings = (season: Season, station: StationId, words: Words): Reading[] =>
+export const stationReadings = (season: Season, station: StationId, words: Words): Reading[] =>
   readingsOf[station](season, words);
 
 /**
