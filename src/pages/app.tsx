@@ -16,12 +16,14 @@ const SourcesPage = lazy(() => import('./sources/sources-page.tsx'));
 const FarmPage = lazy(() => import('./farm/farm-page.tsx'));
 const CardPage = lazy(() => import('./card/card-page.tsx'));
 const ModelPage = lazy(() => import('./model-page.tsx'));
+const AskPage = lazy(() => import('./ask/ask-page.tsx'));
 const ComparePage = lazy(() => import('./compare/compare-page.tsx'));
 
 /** The pages there are, in the order of the navigation. */
-const pages = ['season', 'farm', 'sources', 'model'] as const;
+const pages = ['season', 'ask', 'farm', 'sources', 'model'] as const;
 const hrefs: Readonly<Record<(typeof pages)[number], string>> = {
   season: hashOf({ page: 'season', station: 'planting', query: '' }),
+  ask: hashOf({ page: 'ask', id: '' }),
   farm: hashOf({ page: 'farm', query: '' }),
   sources: hashOf({ page: 'sources' }),
   model: hashOf({ page: 'model' }),
@@ -130,6 +132,7 @@ export function App() {
             ) : null}
             {route.page === 'sources' ? <SourcesPage /> : null}
             {route.page === 'model' ? <ModelPage /> : null}
+            {route.page === 'ask' ? <AskPage route={route} /> : null}
             {route.page === 'compare' ? <ComparePage route={route} preferences={preferences} /> : null}
           </Suspense>
         )}

@@ -3,6 +3,7 @@ export const navigation = {
   menu: 'Pages',
   pages: {
     season: 'Season',
+    ask: 'Questions',
     compare: 'Compare',
     farm: 'Your farm',
     bench: 'Bench',

@@ -5,6 +5,7 @@ export const navigation: typeof english = {
   menu: 'Páginas',
   pages: {
     season: 'Temporada',
+    ask: 'Preguntas',
     compare: 'Comparar',
     farm: 'Granja propia',
     bench: 'Banco',
