@@ -1,13 +1,15 @@
 import { runSeason } from '../model/chain.ts';
+import type { WeatherYear } from '../model/field/weather.ts';
 import type { Scenario } from '../model/scenario.ts';
 import { type ChangedDecision, changedDecisions, withDecision } from './changed-decisions.ts';
 import { byOutcome, type Differences, outcomeDifferences } from './compare-seasons.ts';
 import { outcomeKeys, type SeasonOutcomes, seasonOutcomes } from './season-outcomes.ts';
 
-/** A farm, what was decided on it, and the season number that makes its weather. */
+/** A farm, what was decided on it, and the season number that makes its weather, unless that is a record. */
 export interface Run {
   readonly scenario: Scenario;
   readonly seed: number;
+  readonly record?: WeatherYear | null;
 }
 
 /** What one decision did. */
@@ -55,24 +57,24 @@ export const sameFarm = (a: Scenario, b: Scenario): boolean =>
 export function* whatMadeTheDifference(before: Run, after: Run): Generator<TakingApart, TakenApart> {
   if (!sameFarm(before.scenario, after.scenario)) throw new RangeError('two farms cannot be taken apart by decisions');
   const decisions = changedDecisions(before.scenario.decisions, after.scenario.decisions);
-  const otherWeather = before.seed !== after.seed;
+  const otherWeather = before.seed !== after.seed || (before.record ?? null) !== (after.record ?? null);
   const of = 2 * decisions.length + (otherWeather ? 2 : 1);
   let done = 0;
-  function* run(scenario: Scenario, seed: number): Generator<TakingApart, SeasonOutcomes> {
-    const outcomes = seasonOutcomes(runSeason(scenario, seed, null));
+  function* run(scenario: Scenario, { seed, record }: Run): Generator<TakingApart, SeasonOutcomes> {
+    const outcomes = seasonOutcomes(runSeason(scenario, seed, record ?? null));
     yield { done: ++done, of };
     return outcomes;
   }
-  const first = yield* run(before.scenario, before.seed);
+  const first = yield* run(before.scenario, before);
   // The weather comes before any decision, so it goes first.
-  const underWeather = otherWeather ? yield* run(before.scenario, after.seed) : first;
+  const underWeather = otherWeather ? yield* run(before.scenario, after) : first;
   const parts: Part[] = [];
   let scenario = before.scenario;
   let last = underWeather;
   for (const decision of decisions) {
-    const alone = yield* run(withDecision(before.scenario, decision, decision.to), before.seed);
+    const alone = yield* run(withDecision(before.scenario, decision, decision.to), before);
     scenario = withDecision(scenario, decision, decision.to);
-    const next = yield* run(scenario, after.seed);
+    const next = yield* run(scenario, after);
     parts.push({
       decision,
       alone: outcomeDifferences(first, alone),

@@ -13,18 +13,25 @@ const between = '/';
 export const encodeComparison = ({ before, after }: SavedComparison): string =>
   `${encodeRun(before)}${between}${encodeRun(after)}`;
 
-/**
- * Reads the query of a link. A missing second run is the farm's own season with the first one's number; junk is left out
- * and named.
- */
+/** The two runs' own queries in a comparison's, and pieces that are none. A missing second run is the first as its farm came. */
+export function runQueries(query: string): { before: string; after: string; ignored: readonly string[] } {
+  const [before = '', after, ...rest] = query.split(between);
+  const asItCame = new URLSearchParams(before);
+  asItCame.delete('set');
+  return {
+    before,
+    after: after || asItCame.toString(),
+    ignored: rest.map((piece) => piece.slice(0, 40)).filter(Boolean),
+  };
+}
+
+/** Reads the query of a link. Junk is left out and named. */
 export function decodeComparison(query: string): SavedComparison & { readonly ignored: readonly string[] } {
-  const [first = '', second, ...rest] = query.split(between);
-  const before = decodeRun(first);
-  const { scenario, seed } = before.run;
-  const after = decodeRun(second || `farm=${scenario.id}&seed=${seed}`);
+  const queries = runQueries(query);
+  const [before, after] = [decodeRun(queries.before), decodeRun(queries.after)];
   return {
     before: before.run,
     after: after.run,
-    ignored: [...before.ignored, ...after.ignored, ...rest.map((piece) => piece.slice(0, 40)).filter(Boolean)],
+    ignored: [...new Set([...before.ignored, ...after.ignored, ...queries.ignored])],
   };
 }

@@ -1,12 +1,12 @@
 import type { Season } from '../../model/season.ts';
 import { type OutcomeKey, seasonOutcomes } from '../season-outcomes.ts';
-import type { AskedRun } from './question.ts';
+import type { Run } from '../what-made-the-difference.ts';
 
 /** Season numbers that a question about the weather is asked for: the first few. Eight show a spread and run at once. */
 export const fewSeeds: readonly number[] = [1, 2, 3, 4, 5, 6, 7, 8];
 
 /** Two runs for each season number, one after the other. */
-export const pairedRuns = (pair: (seed: number) => readonly [AskedRun, AskedRun], seeds = fewSeeds): AskedRun[] =>
+export const pairedRuns = (pair: (seed: number) => readonly [Run, Run], seeds = fewSeeds): Run[] =>
   seeds.flatMap((seed) => [...pair(seed)]);
 
 /** Some values in a few numbers. */

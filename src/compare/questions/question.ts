@@ -1,7 +1,6 @@
 import { runSeason } from '../../model/chain.ts';
 import type { Fact } from '../../model/fact.ts';
 import { farmOf } from '../../model/farms.ts';
-import type { WeatherYear } from '../../model/field/weather.ts';
 import type { Scenario } from '../../model/scenario.ts';
 import type { Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
@@ -23,11 +22,6 @@ export type Amount =
   | { readonly as: 'points'; readonly value: number }
   /** Which way a difference goes, as a word. */
   | { readonly as: 'way'; readonly value: number; readonly pair: WayPair };
-
-/** A season that a question runs; with weather of its own where the question is about the weather. */
-export interface AskedRun extends Run {
-  readonly record?: WeatherYear;
-}
 
 /** A number of one season, and how it was come by. */
 export interface ShownCell {
@@ -61,7 +55,7 @@ export interface DecidingFact {
 /** A prepared comparison. */
 export interface Question {
   readonly id: string;
-  readonly runs: readonly AskedRun[];
+  readonly runs: readonly Run[];
   /** Reads the answer off the seasons, which stand in the order of the runs. */
   readonly answer: (seasons: readonly Season[]) => Answer;
   readonly decidedBy: readonly DecidingFact[];
@@ -69,7 +63,7 @@ export interface Question {
   readonly station: StationId;
 }
 
-export const runAsked = ({ scenario, seed, record }: AskedRun): Season => runSeason(scenario, seed, record ?? null);
+export const runAsked = ({ scenario, seed, record }: Run): Season => runSeason(scenario, seed, record ?? null);
 
 /** Runs all that a question asks, and answers it. */
 export function answerQuestion(question: Question): { readonly seasons: readonly Season[]; readonly answer: Answer } {

@@ -6,9 +6,10 @@ import type { WeatherYear } from '../../model/field/weather.ts';
 import { openStream } from '../../model/random.ts';
 import type { Scenario } from '../../model/scenario.ts';
 import { withDecision } from '../changed-decisions.ts';
+import type { Run } from '../what-made-the-difference.ts';
 import { rain as inches, lines, money, way } from './amounts.ts';
 import { fewSeeds, howOften, pairedDifference, spreadOf } from './many-seasons.ts';
-import { type AskedRun, farmNamed, type Question } from './question.ts';
+import { farmNamed, type Question } from './question.ts';
 
 const farm = farmNamed('coastal-plain');
 const waiting = withDecision(farm, { station: 'harvest', key: 'daysToHarvest' }, 35);
@@ -39,7 +40,7 @@ export function dryAfterOpening(scenario: Scenario, weather: WeatherYear): Weath
 /** What did the rain cost? Each season beside itself, dry from the first open boll on. */
 export const rain: Question = {
   id: 'rain',
-  runs: fewSeeds.flatMap((seed): AskedRun[] => [
+  runs: fewSeeds.flatMap((seed): Run[] => [
     { scenario: farm, seed, record: dryAfterOpening(farm, weatherOf(farm, seed)) },
     { scenario: farm, seed },
   ]),

@@ -1,5 +1,5 @@
 import { varietyFacts } from '../../model/field/variety-facts.ts';
-import { machineBreakagePerMm, moistureBreakage } from '../../model/length/facts.ts';
+import { machineBreakagePerMm } from '../../model/length/facts.ts';
 import { shortFibrePercent } from '../../model/length/statistics.ts';
 import type { Season } from '../../model/season.ts';
 import { withDecision } from '../changed-decisions.ts';
@@ -61,7 +61,7 @@ export const seedAndLint: Question = {
   decidedBy: [
     { name: 'fibresPerSeed', fact: varietyFacts.uplandMedium.fibresPerSeed },
     { name: 'sawBreaks', fact: machineBreakagePerMm.sawStand },
-    { name: 'dryBreaks', fact: moistureBreakage.slopePerPoint },
+    { name: 'rollerBreaks', fact: machineBreakagePerMm.rollerStand },
   ],
   station: 'ginning',
 };

@@ -1,4 +1,5 @@
-import type { Amount, Answer, AskedRun } from '../../compare/questions/question.ts';
+import type { Amount, Answer } from '../../compare/questions/question.ts';
+import type { Run } from '../../compare/what-made-the-difference.ts';
 import { fill } from '../../language/fill.ts';
 import type { QuestionWords } from '../../language/messages/en/ask/question-words.ts';
 import type { Words } from '../../language/words.ts';
@@ -38,7 +39,7 @@ export interface AnswerText {
  */
 export function answerText(
   answer: Answer,
-  { scenario }: AskedRun,
+  { scenario }: Run,
   question: QuestionWords,
   words: Words,
   asked: AskWords,

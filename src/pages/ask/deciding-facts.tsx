@@ -11,6 +11,9 @@ export interface DecidingFactsProps {
   readonly asked: AskWords;
 }
 
+/** Units that say no more than that the number is a pure one. */
+const pureUnits: readonly string[] = ['fraction', 'ratio'];
+
 /** As many decimals as a fact is written with, to four. */
 const decimalsOf = (value: number): number => Math.min(4, (String(value).split('.')[1] ?? '').length);
 
@@ -31,7 +34,7 @@ export function DecidingFacts({ facts, question, asked }: DecidingFactsProps) {
             <dt>{question.decides[name]}</dt>
             <dd>
               <b>
-                {plain(fact.value)} <span lang={own}>{fact.unit}</span>
+                {plain(fact.value)} {pureUnits.includes(fact.unit) ? null : <span lang={own}>{fact.unit}</span>}
               </b>
               {rangeOf(fact)}. <span class="fact-mark">{messages.marks.names[fact.mark]}</span>{' '}
               <span class="caption" lang={own}>

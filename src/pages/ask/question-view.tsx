@@ -65,7 +65,13 @@ export function QuestionView({ question, asked }: QuestionViewProps) {
                   {asked.compare}
                 </a>
               ) : null}
-              <a href={hashOf({ page: 'season', station: question.station, query: encodeRun(opened) })}>
+              <a
+                href={hashOf({
+                  page: 'season',
+                  station: question.station,
+                  query: encodeRun({ scenario: opened.scenario, seed: opened.seed }),
+                })}
+              >
                 {fill(asked.season, { station: messages.stations[question.station].name })}
               </a>
             </p>

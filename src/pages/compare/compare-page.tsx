@@ -1,9 +1,13 @@
 import { useEffect, useMemo } from 'preact/hooks';
+import { type Run, sameFarm } from '../../compare/what-made-the-difference.ts';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { runSeason } from '../../model/chain.ts';
-import { decodeComparison, encodeComparison } from '../../statechart/saved-comparison.ts';
-import { encodeRun } from '../../statechart/saved-run.ts';
+import { encodeComparison, runQueries } from '../../statechart/saved-comparison.ts';
+import { encodeRun, type SavedRun } from '../../statechart/saved-run.ts';
+import { ElsewhereNotes } from '../farm/elsewhere-notes.tsx';
+import { farmWords } from '../farm/farm-words.ts';
+import { type OpenedRun, openRun } from '../farm/open-run.ts';
 import type { Preferences } from '../preferences.ts';
 import { hashOf, type Route } from '../route.ts';
 import { ArraysBeside } from './arrays-beside.tsx';
@@ -20,55 +24,70 @@ export interface ComparePageProps {
   readonly preferences: Preferences;
 }
 
+/** Both runs of a link, with what this device keeps of them. */
+function openComparison(query: string) {
+  const queries = runQueries(query);
+  const [first, second] = [openRun(queries.before), openRun(queries.after)];
+  const opened: OpenedRun = {
+    ...first,
+    ignored: [...new Set([...first.ignored, ...second.ignored, ...queries.ignored])],
+    elsewhere: [...new Set([...first.elsewhere, ...second.elsewhere])],
+  };
+  const sameRecord = first.run.weather === second.run.weather;
+  const run = ({ run: { scenario, seed } }: OpenedRun, { weather }: OpenedRun): Run => ({
+    scenario,
+    seed,
+    record: weather?.year ?? null,
+  });
+  return {
+    opened,
+    sameRecord,
+    saved: { before: first.run, after: second.run },
+    before: run(first, first),
+    after: run(second, sameRecord ? first : second),
+  };
+}
+
 /** Two seasons side by side: what was decided, what it changed, where it went, and what made the difference. */
 export default function ComparePage({ route, preferences }: ComparePageProps) {
   const words = useWords();
   const { messages, formats, language } = words;
   const said = compareWords(language);
-  const { before, after, ignored } = useMemo(() => decodeComparison(route.query), [route.query]);
-  const key = encodeComparison({ before, after });
-  const running = useSeasons(
-    key,
-    [before, after].map(
-      ({ scenario, seed }) =>
-        () =>
-          runSeason(scenario, seed, null),
-    ),
-  );
+  const { opened, saved, before, after, sameRecord } = useMemo(() => openComparison(route.query), [route.query]);
+  const key = encodeComparison(saved);
+  const runs = [before, after].map((run) => () => runSeason(run.scenario, run.seed, run.record ?? null));
+  const running = useSeasons(key, runs);
   const [first, second] = running.seasons ?? [];
   useEffect(() => {
     document.title = `${said.title}: ${messages.common.product}`;
   }, [said, messages]);
-  const farm = before.scenario.name[language];
-  const otherFarm = after.scenario.name[language];
-  const lead = fill(
-    before.scenario.id !== after.scenario.id
-      ? said.otherFarm
-      : before.seed === after.seed
-        ? said.sameWeather
-        : said.otherWeather,
-    { farm, otherFarm, seed: formats.count(before.seed), other: formats.count(after.seed) },
-  );
-  const seasonHref = (run: typeof before) => hashOf({ page: 'season', station: 'planting', query: encodeRun(run) });
+  const nameOf = ({ scenario }: Run) => scenario.name[language] || farmWords(language).unnamed;
+  const sameWeather = before.seed === after.seed && sameRecord;
+  const template = sameWeather ? said.sameWeather : said.otherWeather;
+  const lead = fill(sameFarm(before.scenario, after.scenario) ? template : said.otherFarm, {
+    farm: nameOf(before),
+    otherFarm: nameOf(after),
+    seed: formats.count(before.seed),
+    other: formats.count(after.seed),
+  });
+  const seasonHref = (run: SavedRun) => hashOf({ page: 'season', station: 'planting', query: encodeRun(run) });
   return (
     <main id="main" class="compare-page" tabIndex={-1}>
       <h1>{said.title}</h1>
-      {ignored.length > 0 ? (
-        <p class="address-note" role="status">
-          {messages.problems.address} <code>{ignored.join(' ')}</code>
-        </p>
-      ) : null}
+      <ElsewhereNotes opened={opened} />
       <p class="compare-lead">{lead}</p>
       <p class="compare-links">
-        <a class="patch side-link" data-side="before" data-ink="indigo" data-cut="1" href={seasonHref(before)}>
+        <a class="patch side-link" data-side="before" data-ink="indigo" data-cut="1" href={seasonHref(saved.before)}>
           {said.open.before}
         </a>
-        <a class="patch side-link" data-side="after" data-ink="weld" data-cut="2" href={seasonHref(after)}>
+        <a class="patch side-link" data-side="after" data-ink="weld" data-cut="2" href={seasonHref(saved.after)}>
           {said.open.after}
         </a>
-        <a href={hashOf({ page: 'compare', query: encodeComparison({ before: after, after: before }) })}>{said.swap}</a>
+        <a href={hashOf({ page: 'compare', query: encodeComparison({ before: saved.after, after: saved.before }) })}>
+          {said.swap}
+        </a>
       </p>
-      {key === encodeComparison({ before, after: before }) ? <p>{said.nothing}</p> : null}
+      {key === encodeComparison({ before: saved.before, after: saved.before }) ? <p>{said.nothing}</p> : null}
       {first && second ? (
         <div class="compare-columns">
           <DifferencesTold before={first} after={second} />

@@ -31,7 +31,7 @@ const fixed =
  * choice; a difference counts for as much as it holds such steps.
  */
 const steps: readonly Step[] = [
-  { key: 'bales', counted: true, least: (before) => Math.max(1, (before.bales ?? 0) * 0.02) },
+  { key: 'bales', counted: true, least: shareOf('bales', 0.02) },
   { key: 'lintKg', least: shareOf('lintKg', 0.01) },
   { key: 'leftToFarmUsd', least: shareOf('leftToFarmUsd', 0.02) },
   { key: 'usdPerBale', least: shareOf('usdPerBale', 0.01) },
@@ -49,7 +49,7 @@ const steps: readonly Step[] = [
   { key: 'motesKg', least: shareOf('lintKg', 0.01) },
   { key: 'millWasteKg', least: shareOf('lintKg', 0.02) },
   { key: 'rainInches', least: fixed(2) },
-  { key: 'clothSquareMetres', least: shareOf('clothSquareMetres', 0.02) },
+  { key: 'clothSquareMetres', least: shareOf('clothSquareMetres', 0.04) },
   { key: 'patchInches', least: shareOf('patchInches', 0.015) },
 ];
 

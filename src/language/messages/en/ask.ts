@@ -22,7 +22,7 @@ export const ask = {
   working: '{done} of {of} seasons run',
   answer: 'The answer',
   numbers: 'The numbers',
-  numbersNote: 'The seasons shown are {seasons}. Each number opens how it was come by.',
+  numbersNote: 'Shown: {seasons}. Each number opens how it was come by.',
   oneSeason: 'season {seed}',
   decides: 'What decides it',
   decidesNote: 'Numbers of the model that the answer hangs on, and how sure each is.',
@@ -31,7 +31,6 @@ export const ask = {
   invented: 'The farm and its weather are invented; the season number makes the weather.',
   compare: 'Set the two seasons side by side',
   season: 'Open this season at {station}',
-  back: 'Why? How? Another question',
   counts: {
     bale: { one: 'one bale', other: '{n} bales' },
     season: { one: 'one season', other: '{n} seasons' },

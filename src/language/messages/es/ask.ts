@@ -20,7 +20,7 @@ export const ask: typeof english = {
   working: '{done} de {of} temporadas corridas',
   answer: 'La respuesta',
   numbers: 'Los números',
-  numbersNote: 'Las temporadas que se muestran: {seasons}. Cada número abre cómo se llegó a él.',
+  numbersNote: 'Se muestra: {seasons}. Cada número abre cómo se llegó a él.',
   oneSeason: 'temporada {seed}',
   decides: 'Qué la decide',
   decidesNote: 'Números del modelo de los que cuelga la respuesta, y qué tan seguro es cada uno.',
@@ -29,7 +29,6 @@ export const ask: typeof english = {
   invented: 'La granja y su clima son inventados; el número de temporada hace el clima.',
   compare: 'Poner las dos temporadas lado a lado',
   season: 'Abrir esta temporada en {station}',
-  back: '¿Por qué? ¿Cómo? Otra pregunta',
   counts: {
     bale: { one: 'una paca', other: '{n} pacas' },
     season: { one: 'una temporada', other: '{n} temporadas' },

@@ -25,6 +25,6 @@ export const seedAndLint: QuestionWords = {
   decides: {
     fibresPerSeed: 'Fibers on one seed',
     sawBreaks: 'Fibers broken by the gin saws',
-    dryBreaks: 'More broken for each point drier',
+    rollerBreaks: 'Fibers broken by the roller gin',
   },
 };

@@ -25,6 +25,6 @@ export const seedAndLint: QuestionWords = {
   decides: {
     fibresPerSeed: 'Fibras en una semilla',
     sawBreaks: 'Fibras rotas por las sierras',
-    dryBreaks: 'Más rotas por cada punto más seco',
+    rollerBreaks: 'Fibras rotas por el despepite de rodillo',
   },
 };
