@@ -5,7 +5,7 @@ import type { ask } from '../../language/messages/en/ask.ts';
 export type AskWords = typeof ask;
 
 /** The words of the prepared questions in a language, fetched with the page that shows them. */
-export async function loadAskWords(language: Language): Promise<AskWords> {
+async function loadAskWords(language: Language): Promise<AskWords> {
   const loaded =
     language === 'es'
       ? await import('../../language/messages/es/ask.ts')
