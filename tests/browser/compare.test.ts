@@ -52,7 +52,7 @@ test(
     expect(await axe()).toEqual([]);
     await page.getByRole('link', { name: 'Where does all the seed go?' }).press('Enter');
     await page.locator('.ask-headline').waitFor({ timeout: patience });
-    expect(await page.locator('.ask-headline').innerText()).toMatch(/\d lb with each bale/);
+    expect(await page.locator('.ask-headline').innerText()).toMatch(/\d\slb with each bale/);
     const number = page.locator('.ask-numbers .working-number').nth(1);
     await number.press('Enter');
     await page.locator('.working-panel').waitFor({ timeout: patience });
