@@ -15,6 +15,8 @@ export interface Summary {
   readonly most: number;
   /** At the shares of quantileShares, in their order. */
   readonly quantiles: readonly [number, number, number, number, number];
+  /** The values in order between which each quantile lies, and how far from the first to the second, 0 to 1. */
+  readonly between: readonly { readonly low: number; readonly high: number; readonly part: number }[];
   /** Stretches of equal width from least to most. */
   readonly bins: readonly Bin[];
 }
@@ -26,10 +28,15 @@ const defaultBins = 24;
  * value at 0 and the greatest at 1.
  */
 export function quantileOf(sorted: readonly number[], share: number): number {
+  const { low, high, part } = betweenOf(sorted, share);
+  return low + part * (high - low);
+}
+
+/** The values in order between which a quantile lies. */
+function betweenOf(sorted: readonly number[], share: number): Summary['between'][number] {
   const place = share * (sorted.length - 1);
   const below = Math.floor(place);
-  const low = sorted[below]!;
-  return low + (place - below) * (sorted[Math.min(below + 1, sorted.length - 1)]! - low);
+  return { low: sorted[below]!, high: sorted[Math.min(below + 1, sorted.length - 1)]!, part: place - below };
 }
 
 /**
@@ -53,6 +60,7 @@ export function summarise(values: readonly number[], binCount = defaultBins): Su
     least,
     most,
     quantiles: [p5!, p25!, p50!, p75!, p95!],
+    between: quantileShares.map((share) => betweenOf(sorted, share)),
     bins: counts.map((count, i) => ({
       low: least + i * width,
       high: i === binCount - 1 ? most : least + (i + 1) * width,

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { long } from '../laws/runs.ts';
 import { openPage, useBrowser } from './browser.ts';
 import { longTasksDuring } from './long-tasks.ts';
+import { mismatches, numberKeys } from './working-numbers.ts';
 
 useBrowser();
 
@@ -52,6 +53,16 @@ test(
     expect([low, lower, middle, upper, high]).toEqual([low!, lower!, middle!, upper!, high!].sort((a, b) => a - b));
     expect(now).toBeGreaterThan(0);
     expect(await axe()).toEqual([]);
+    const keys = (await numberKeys(page)).filter((key) => key.includes('/doubt/'));
+    // Five quantiles of each strip, and of the ranking all that came to a number.
+    expect(keys.length).toBeGreaterThan(25 + 8);
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(
+      await mismatches(
+        page,
+        keys.filter((_, at) => long || at % 7 === 0),
+      ),
+    ).toEqual([]);
     await finish();
   },
   patience,

@@ -54,6 +54,8 @@ const places = [
   '.seen-table td',
   '.part-journey td',
   '.always-closing',
+  '.doubt-strips td.number',
+  '.doubt-ranking td.number',
 ].join(', ');
 
 /** Numbers that stand among the season's figures and open nothing. */

@@ -163,11 +163,14 @@ describe.each([
   { width: 390, height: 844 },
   { width: 320, height: 568 },
 ])('at $width x $height', (size) => {
-  test.each([
+  const places = [
     ['a formula', 'spinning', 'spinning/tenacity'],
     ['a procedure', 'boll', 'boll/lintPerBoll'],
     ['a number of a wide table', 'classing', 'bale/1/value'],
-  ])('%s holds the accessibility rules and nothing scrolls sideways', async (_, station, key) => {
+  ] as const;
+  // The narrowest page is the hardest; the others take one each, and all in the long run.
+  const tried = places.filter((_, at) => long || size.width === 320 || at === (size.width === 390 ? 0 : 2));
+  test.each(tried)('%s holds the accessibility rules and nothing scrolls sideways', async (_, station, key) => {
     const { page, axe, finish } = await openStation(station, 'coastal-plain', size);
     await openNumber(page, key).click();
     await panel(page).locator('.working-result').waitFor();

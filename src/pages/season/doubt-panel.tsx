@@ -63,7 +63,7 @@ export function DoubtPanel({ season }: { readonly season: Season }) {
       )}
       <Announcer message={said} />
       {run.state === 'stopped' || run.state === 'broken' ? <p class="caption">{said}</p> : null}
-      {run.state === 'done' ? <DoubtResultView result={run.result} words={words} /> : null}
+      {run.state === 'done' ? <DoubtResultView season={season} result={run.result} words={words} /> : null}
       {run.state === 'done' ? <p class="caption">{messages.limits.inventedFarm}</p> : null}
     </section>
   );

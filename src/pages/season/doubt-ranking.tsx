@@ -1,14 +1,21 @@
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Change } from '../../doubt/one-at-a-time.ts';
-import { type OutcomeName, outcomeNames } from '../../doubt/outcomes.ts';
+import { type OutcomeName, type Outcomes, outcomeNames } from '../../doubt/outcomes.ts';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
+import type { Season } from '../../model/season.ts';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
 import { TrustMark } from '../../ui/trust-mark.tsx';
+import { WorkingNumber } from '../../ui/working-number.tsx';
+import { WorkingRow } from '../../ui/working-place.tsx';
 import type { OutcomeWriting } from './doubt-outcomes.ts';
+import { changeSource } from './doubt-sources.ts';
 import { type DoubtWords, factName } from './doubt-words.ts';
 
 export interface DoubtRankingProps {
+  readonly season: Season;
+  readonly base: Outcomes;
   readonly ranked: Readonly<Record<OutcomeName, readonly Change[]>>;
   readonly writing: Readonly<Record<OutcomeName, OutcomeWriting>>;
   readonly words: DoubtWords;
@@ -39,8 +46,9 @@ const pureUnits: readonly string[] = ['fraction', 'ratio', 'count', 'correlation
 const decimalsOf = (value: number): number => Math.min(4, (String(value).split('.')[1] ?? '').length);
 
 /** What moves an outcome most, one fact at a time, with how sure each fact is and where it comes from. */
-export function DoubtRanking({ ranked, writing, words }: DoubtRankingProps) {
-  const { formats, language, messages } = useWords();
+export function DoubtRanking({ season, base, ranked, writing, words }: DoubtRankingProps) {
+  const allWords = useWords();
+  const { formats, language, messages } = allWords;
   const [outcome, setOutcome] = useState<OutcomeName>('lintLbPerAcre');
   const { ranking } = words;
   const changes = ranked[outcome];
@@ -84,32 +92,42 @@ export function DoubtRanking({ ranked, writing, words }: DoubtRankingProps) {
               const { fact, names } = change.swing;
               const named = factName(names[0]!, words);
               const own = named.own && language !== 'en' ? 'en' : undefined;
+              const sources = (['low', 'high'] as const).map((end) =>
+                changeSource(season, allWords, outcome, end, base, change, writing[outcome]),
+              );
               return (
-                <tr key={names[0]}>
-                  <th scope="row">
-                    <span lang={own}>{named.text}</span>
-                    <TrustMark
-                      trust={{ mark: fact.mark, source: fact.source, ...(fact.note ? { note: fact.note } : {}) }}
-                      label={named.text}
-                    />
-                    <span class="caption">
-                      {messages.marks.names[fact.mark]};{' '}
-                      {fill(ranking.range, {
-                        value: plain(fact.value),
-                        low: plain(fact.range[0]),
-                        high: plain(fact.range[1]),
-                      })}{' '}
-                      {pureUnits.includes(fact.unit) ? null : (
-                        <span lang={language === 'en' ? undefined : 'en'}>{fact.unit}</span>
-                      )}
-                    </span>
-                  </th>
-                  <td class="number">{told(change.low)}</td>
-                  <td class="number">{told(change.high)}</td>
-                  <td class="bar-cell">
-                    <ChangeBar change={change} most={most} />
-                  </td>
-                </tr>
+                <Fragment key={names[0]}>
+                  <tr>
+                    <th scope="row">
+                      <span lang={own}>{named.text}</span>
+                      <TrustMark
+                        trust={{ mark: fact.mark, source: fact.source, ...(fact.note ? { note: fact.note } : {}) }}
+                        label={named.text}
+                      />
+                      <span class="caption">
+                        {messages.marks.names[fact.mark]};{' '}
+                        {fill(ranking.range, {
+                          value: plain(fact.value),
+                          low: plain(fact.range[0]),
+                          high: plain(fact.range[1]),
+                        })}{' '}
+                        {pureUnits.includes(fact.unit) ? null : (
+                          <span lang={language === 'en' ? undefined : 'en'}>{fact.unit}</span>
+                        )}
+                      </span>
+                    </th>
+                    <td class="number">
+                      <WorkingNumber text={told(change.low)} source={sources[0]} />
+                    </td>
+                    <td class="number">
+                      <WorkingNumber text={told(change.high)} source={sources[1]} />
+                    </td>
+                    <td class="bar-cell">
+                      <ChangeBar change={change} most={most} />
+                    </td>
+                  </tr>
+                  <WorkingRow sources={sources} columns={4} />
+                </Fragment>
               );
             })}
           </tbody>

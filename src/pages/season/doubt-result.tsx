@@ -1,11 +1,16 @@
+import { Fragment } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { DoubtResult } from '../../doubt/doubt-season.ts';
 import { outcomeNames } from '../../doubt/outcomes.ts';
 import type { HeldReason } from '../../doubt/uncertain-facts.ts';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
+import type { Season } from '../../model/season.ts';
+import { WorkingNumber } from '../../ui/working-number.tsx';
+import { WorkingRow } from '../../ui/working-place.tsx';
 import { outcomeWriting } from './doubt-outcomes.ts';
 import { DoubtRanking } from './doubt-ranking.tsx';
+import { quantileSource } from './doubt-sources.ts';
 import { DoubtStrip } from './doubt-strip.tsx';
 import { type DoubtWords, factName } from './doubt-words.ts';
 
@@ -19,8 +24,14 @@ function useFirstShown(): boolean {
   return shown;
 }
 
+export interface DoubtResultProps {
+  readonly season: Season;
+  readonly result: DoubtResult;
+  readonly words: DoubtWords;
+}
+
 /** What many seasons gave: strips with their table, what matters most, and what was left out. */
-export function DoubtResultView({ result, words }: { readonly result: DoubtResult; readonly words: DoubtWords }) {
+export function DoubtResultView({ season, result, words }: DoubtResultProps) {
   const all = useWords();
   const { formats, messages } = all;
   const writing = outcomeWriting(all, words);
@@ -69,18 +80,25 @@ export function DoubtResultView({ result, words }: { readonly result: DoubtResul
                 {outcomeNames.map((name) => {
                   const { short, unit, name: label } = writing[name];
                   const now = base[name];
+                  const summary = summaries[name];
+                  const sources = (summary?.quantiles ?? []).map((value, index) =>
+                    quantileSource(season, all, name, index, summary!, short(value), writing[name]),
+                  );
                   return (
-                    <tr key={name}>
-                      <th scope="row">
-                        {label} <span class="caption">{unit}</span>
-                      </th>
-                      <td class="number">{now === null ? words.ranking.lost : short(now)}</td>
-                      {(summaries[name]?.quantiles ?? []).map((value, index) => (
-                        <td key={strips.shares[index]} class="number">
-                          {short(value)}
-                        </td>
-                      ))}
-                    </tr>
+                    <Fragment key={name}>
+                      <tr>
+                        <th scope="row">
+                          {label} <span class="caption">{unit}</span>
+                        </th>
+                        <td class="number">{now === null ? words.ranking.lost : short(now)}</td>
+                        {(summary?.quantiles ?? []).map((value, index) => (
+                          <td key={strips.shares[index]} class="number">
+                            <WorkingNumber text={short(value)} source={sources[index]} />
+                          </td>
+                        ))}
+                      </tr>
+                      <WorkingRow sources={sources} columns={2 + sources.length} />
+                    </Fragment>
                   );
                 })}
               </tbody>
@@ -88,7 +106,9 @@ export function DoubtResultView({ result, words }: { readonly result: DoubtResul
           </section>
         </details>
       </section>
-      {rest ? <DoubtRanking ranked={result.ranked} writing={writing} words={words} /> : null}
+      {rest ? (
+        <DoubtRanking season={season} base={base} ranked={result.ranked} writing={writing} words={words} />
+      ) : null}
       {rest ? <HeldNotes result={result} words={words} /> : null}
     </>
   );
