@@ -43,10 +43,12 @@ async function outsideChecks() {
   return check(code === 0, output, kinds);
 }
 
-/** Everything that is checked, in order. The tools for the browser may still be on their way while the first steps run. */
+/** Everything that is checked, in order: steps of one group run side by side. The tools for the browser may still be on their way while the first run. */
 function stepsOf({ env, tools }) {
   const tsc = modulePath('typescript', 'bin', 'tsc');
-  return [
+  const alone = (name, work) => [[name, work]];
+  // Each keeps one core busy for a while: two at a time, the short with the long.
+  const reading = [
     [
       'lint',
       () => commandCheck(modulePath('@biomejs', 'biome', 'bin', 'biome'), 'ci', '--error-on-warnings', '--colors=off'),
@@ -54,18 +56,21 @@ function stepsOf({ env, tools }) {
     ['types of the app', () => commandCheck(tsc, '-p', join(root, 'tsconfig.json'))],
     ['types of the model alone', () => commandCheck(tsc, '-p', join(root, 'src', 'model', 'tsconfig.json'))],
     ['unused code', () => commandCheck(modulePath('knip', 'bin', 'knip.js'), '--no-progress')],
+  ];
+  return [
+    reading.slice(0, 2),
+    reading.slice(2),
+    alone('test tools', async () => {
+      const problem = await tools;
+      return check(problem === undefined, problem);
+    }),
+    alone('unit, laws, reference, content, architecture', () => runVitest('unit', [], env)),
     [
-      'test tools',
-      async () => {
-        const problem = await tools;
-        return check(problem === undefined, problem);
-      },
+      ['checks against the outside', outsideChecks],
+      ['build', build],
     ],
-    ['unit, laws, reference, content, architecture', () => runVitest('unit', [], env)],
-    ['checks against the outside', outsideChecks],
-    ['build', build],
-    ['size budget', sizeBudget],
-    ['browser', () => runVitest('browser', ['--config', join('tests', 'browser', 'vitest.config.ts')], env)],
+    alone('size budget', sizeBudget),
+    alone('browser', () => runVitest('browser', ['--config', join('tests', 'browser', 'vitest.config.ts')], env)),
   ];
 }
 
@@ -95,10 +100,11 @@ await runMain(async () => {
 
   let passed = 0;
   let failed = 0;
-  for (const step of stepsOf({ env, tools })) {
-    const result = await runStep(step);
-    passed += result.passed;
-    failed += result.failed;
+  for (const group of stepsOf({ env, tools })) {
+    for (const result of await Promise.all(group.map(runStep))) {
+      passed += result.passed;
+      failed += result.failed;
+    }
   }
   console.log(`${passed} passed, ${failed} failed`);
   process.exitCode = failed > 0 ? 1 : 0;
