@@ -7,18 +7,21 @@ import { LedgerWide } from './ledger-wide.tsx';
 import { useNarrow } from './use-narrow.ts';
 import { useWidth } from './use-width.ts';
 
-/** Narrower than this the eight columns do not fit beside each other, rem. */
-const widestTableRem = 34;
+/** Room that one column of the wide table takes, rem: less, and its numbers would leave the table. */
+const columnRem = 4;
+/** Before the width is known: what a desk has. */
+const firstWidthRem = 50;
 const pxPerRem = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
 
 /** What came in and where it went. On a wide screen a table whose every row and column adds; on a phone a list. */
 export function LedgerTable(props: LedgerTableProps) {
   const { messages, formats, unitSystem } = useWords();
   const onPhone = useNarrow();
-  const [place, width] = useWidth<HTMLDivElement>(widestTableRem * pxPerRem());
-  const narrow = onPhone || width < widestTableRem * pxPerRem();
+  const [place, width] = useWidth<HTMLDivElement>(firstWidthRem * pxPerRem());
   const { ledger: words, accounts } = messages;
   const rows = ledgerRows(props.ledger, unitSystem);
+  // A column for every part, one for the names and one for the sums.
+  const narrow = onPhone || width < (rows.columns.length + 2) * columnRem * pxPerRem();
   const unit = unitSystem === 'us' ? 'pounds' : 'kilograms';
   const write = (value: number) => formats.number(value, rows.decimals);
   const names: Readonly<Record<string, string>> = { ...accounts.sources, ...accounts.destinations };

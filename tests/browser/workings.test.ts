@@ -192,7 +192,8 @@ test('every number is a target of 24 px at least', async () => {
     const { page, finish } = await openStation(station, 'coastal-plain', { width: 390, height: 844 });
     await numberKeys(page);
     const small = await page.evaluate(() =>
-      [...document.querySelectorAll<HTMLElement>('.working-number')].flatMap((number) => {
+      // Those within a sentence are its words: WCAG 2.2, 2.5.8, excepts targets in a line of text.
+      [...document.querySelectorAll<HTMLElement>('.working-number:not(.twin-see > p *)')].flatMap((number) => {
         const { width, height } = number.getBoundingClientRect();
         return width < 24 || height < 24 ? [`${number.dataset.working}: ${width} x ${height}`] : [];
       }),

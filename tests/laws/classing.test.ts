@@ -112,16 +112,26 @@ describe('the same again', () => {
     };
     expect(() => check(repeats(shared), 200)).toThrow();
   });
+  const moduleKeepsItsMean = (run: (input: SeasonInput, bales: PressedBale[]) => ClassingOutcome) =>
+    fc.property(seasons, fc.integer({ min: 1, max: 9 }), (input, more) => {
+      const present = { ...input, era: 'present' as const, moduleAveraging: true, baleCount: 4, balesPerModule: 4 };
+      const first = run(present, pressedBales(4)).classed[0]!;
+      expect(run(present, pressedBales(4 + more)).classed[0]).toEqual(first);
+    });
   test('a full first module keeps its mean when more modules follow', () =>
     check(
-      fc.property(seasons, fc.integer({ min: 1, max: 9 }), (input, more) => {
-        const present = { ...input, era: 'present' as const, moduleAveraging: true, baleCount: 4, balesPerModule: 4 };
-        const first = classed(present).classed[0]!;
-        const again = classed(present, lotOf(present), pressedBales(4 + more)).classed[0]!;
-        expect(again).toEqual(first);
-      }),
+      moduleKeepsItsMean((input, bales) => classed(input, lotOf(input), bales)),
       200,
     ));
+  test('a mean taken over all modules is seen', () => {
+    const overAll = (input: SeasonInput, bales: PressedBale[]): ClassingOutcome => {
+      const outcome = classed(input, lotOf(input), bales);
+      const all = outcome.classed.reduce((sum, { ownReading }) => sum + ownReading.lengthIn, 0) / bales.length;
+      const reading = (bale: ClassingOutcome['classed'][number]) => ({ ...bale.reading, lengthIn: all });
+      return { ...outcome, classed: outcome.classed.map((bale) => ({ ...bale, reading: reading(bale) })) };
+    };
+    expect(() => check(moduleKeepsItsMean(overAll), 200)).toThrow();
+  });
 });
 
 describe('charts', () => {
@@ -135,12 +145,14 @@ describe('charts', () => {
     const slipped: Staple = (kind, length) => (length < 1.07 ? 52 : stapleCode32nds(kind, length));
     expect(() => check(rises(slipped))).toThrow();
   });
-  test('staple is read off the length in hundredths', () =>
-    check(
-      fc.property(thousandths(0.5, 1.7), (length) => {
-        expect(stapleCode32nds('upland', Math.round(length * 100) / 100)).toBe(stapleCode32nds('upland', length));
-      }),
-    ));
+  const readsHundredths = (staple: Staple) =>
+    fc.property(thousandths(0.5, 1.7), (length) => {
+      expect(staple('upland', Math.round(length * 100) / 100)).toBe(staple('upland', length));
+    });
+  test('staple is read off the length in hundredths', () => check(readsHundredths(stapleCode32nds)));
+  test('a staple read off the length in thousandths is seen', () => {
+    expect(() => check(readsHundredths((kind, length) => stapleCode32nds(kind, length - 0.004)))).toThrow();
+  });
 
   const codes = new Set(colourGrades.rows.map(({ code }) => code));
   const exists = (colour: (rd: number, b: number) => string) =>
@@ -156,29 +168,43 @@ describe('charts', () => {
       ),
     ).toThrow();
   });
+  const brighterIsBetter = (colour: typeof uplandColour) =>
+    fc.property(thousandths(45, 90), thousandths(0, 8), thousandths(6, 12), (rd, more, b) => {
+      const [darker, brighter] = [colour(rd, b), colour(rd + more, b)];
+      if (darker[1] === brighter[1]) expect(Number(brighter[0])).toBeLessThanOrEqual(Number(darker[0]));
+      else expect(Number(brighter[1])).toBeLessThan(Number(darker[1]));
+    });
   test('brighter cotton of one yellowness never falls in grade inside a group', () =>
-    check(
-      fc.property(thousandths(45, 90), thousandths(0, 8), thousandths(6, 12), (rd, more, b) => {
-        const [darker, brighter] = [uplandColour(rd, b), uplandColour(rd + more, b)];
-        if (darker[1] === brighter[1]) expect(Number(brighter[0])).toBeLessThanOrEqual(Number(darker[0]));
-        else expect(Number(brighter[1])).toBeLessThan(Number(darker[1]));
-      }),
-    ));
-  test('leaf grade never falls with trash area', () =>
-    check(
-      fc.property(fc.constantFrom('upland', 'pima'), thousandths(0, 5), thousandths(0, 2), (kind, area, more) => {
-        expect(leafGrade(kind, area + more)).toBeGreaterThanOrEqual(leafGrade(kind, area));
-      }),
-    ));
+    check(brighterIsBetter(uplandColour)));
+  test('a chart hung upside down is seen', () => {
+    expect(() => check(brighterIsBetter((rd, b) => uplandColour(140 - rd, b)))).toThrow();
+  });
+
+  const leafRises = (grade: typeof leafGrade) =>
+    fc.property(fc.constantFrom('upland', 'pima'), thousandths(0, 5), thousandths(0, 2), (kind, area, more) => {
+      expect(grade(kind, area + more)).toBeGreaterThanOrEqual(grade(kind, area));
+    });
+  test('leaf grade never falls with trash area', () => check(leafRises(leafGrade)));
+  test('a leaf grade that counts clean area is seen', () => {
+    expect(() => check(leafRises((kind, area) => leafGrade(kind, Math.max(0, 5 - area))))).toThrow();
+  });
+
+  const areaIsAShare = (areaOf: typeof trashAreaPercent) =>
+    fc.property(thousandths(0.1, 30), thousandths(0.01, 5), thousandths(0.01, 50), (leaf, sticks, bales) => {
+      const area = (trash: object, count = 1) => areaOf(lintLot(upland, count, trash));
+      expect(area({ leaf, sticks }, bales) / area({ leaf, sticks })).toBeCloseTo(1, 9);
+      expect(area({ leaf, sticks })).toBeGreaterThan(area({ leaf }));
+    });
   test('trash area does not hang on the size of the lot, and each kind of trash adds to it', () =>
-    check(
-      fc.property(thousandths(0.1, 30), thousandths(0.01, 5), thousandths(0.01, 50), (leaf, sticks, bales) => {
-        const area = (trash: object, count = 1) => trashAreaPercent(lintLot(upland, count, trash));
-        expect(area({ leaf, sticks }, bales) / area({ leaf, sticks })).toBeCloseTo(1, 9);
-        expect(area({ leaf, sticks })).toBeGreaterThan(area({ leaf }));
-      }),
-      200,
-    ));
+    check(areaIsAShare(trashAreaPercent), 200));
+  test('a trash area that grows with the lot is seen', () => {
+    expect(() =>
+      check(
+        areaIsAShare((lot) => trashAreaPercent(lot) * totalKg(lot)),
+        200,
+      ),
+    ).toThrow();
+  });
 });
 
 describe('prices', () => {
@@ -266,14 +292,14 @@ describe('prices', () => {
     expect(() => check(staplesRise(mirrored), 5000)).toThrow();
   });
 
-  test('quoted cells are passed on as they are', () => {
+  const quotesAreKept = (_points: Points) => {
     for (const market of Object.values(markets)) {
       for (const { colours, leaf, points } of market.grades.rows) {
         for (const colour of colours) {
           for (let grade = leaf[0]; grade <= leaf[1]; grade++) {
             points.forEach((quoted, column) => {
               if (quoted === null) return;
-              const found = gradePoints(market, colour, grade, market.staples[column]!);
+              const found = points(market, colour, grade, market.staples[column]!);
               expect(found.points).toBe(quoted);
               expect(found.filled).toEqual(market.leafAxis ? [] : ['noLeafAxis']);
             });
@@ -281,13 +307,20 @@ describe('prices', () => {
         }
       }
     }
+  };
+  test('quoted cells are passed on as they are', () => quotesAreKept(gradePoints));
+  test('a quote read one staple off is seen', () => {
+    expect(() =>
+      quotesAreKept((market, colour, leaf, staple) => gradePoints(market, colour, leaf, staple + 1)),
+    ).toThrow();
   });
-  test('every gap is filled with a finite number and says so', () => {
+
+  const gapsAreTold = (pointsOf: Points) => {
     for (const market of Object.values(markets)) {
       for (const { code } of colourGrades.rows) {
         for (let leaf = 1; leaf <= 8; leaf++) {
           for (const staple of [24, 26, 28, 29, 30, 31, 32, 33, 34, 35, 36, 37, 38, 39, 44]) {
-            const { points, filled } = gradePoints(market, code, leaf, staple);
+            const { points, filled } = pointsOf(market, code, leaf, staple);
             expect(Number.isFinite(points)).toBe(true);
             const column = market.staples.indexOf(Math.min(38, staple));
             const quoted = column < 0 ? null : quotedPoints(market, code, leaf, Math.min(38, staple));
@@ -297,6 +330,10 @@ describe('prices', () => {
         }
       }
     }
+  };
+  test('every gap is filled with a finite number and says so', () => gapsAreTold(gradePoints));
+  test('a gap filled without a word is seen', () => {
+    expect(() => gapsAreTold((...asked) => ({ ...gradePoints(...asked), filled: [] }))).toThrow();
   });
 
   const strengthRises = (points: typeof bandPoints) =>
@@ -311,12 +348,16 @@ describe('prices', () => {
   test('a table read upside down is seen', () => {
     expect(() => check(strengthRises((table, x) => bandPoints(table, 60 - x)))).toThrow();
   });
-  test('micronaire has a best range: both ends are worth less in every market', () => {
+  const middleIsBest = (points: typeof bandPoints) => {
     for (const { micronaire } of Object.values(markets)) {
-      const middle = bandPoints(micronaire, 4).points;
-      expect(bandPoints(micronaire, 2.6).points).toBeLessThan(middle);
-      expect(bandPoints(micronaire, 5.4).points).toBeLessThan(middle);
+      const middle = points(micronaire, 4).points;
+      expect(points(micronaire, 2.6).points).toBeLessThan(middle);
+      expect(points(micronaire, 5.4).points).toBeLessThan(middle);
     }
+  };
+  test('micronaire has a best range: both ends are worth less in every market', () => middleIsBest(bandPoints));
+  test('a table that likes coarse cotton is seen', () => {
+    expect(() => middleIsBest((table, x) => bandPoints(table, Math.min(x, 4)))).toThrow();
   });
 });
 
@@ -362,12 +403,13 @@ describe('settlement', () => {
   });
 });
 
-test('the market moves the price of a bale and nothing else of its record', () => {
+/** The record of each bale in each market: all the same. */
+function marketMovesPriceOnly(run: typeof classBales): void {
   const bales = pressedBales(6);
   const lot = lintLot(upland, 6);
   const context = { era: 'present', seed: 3, balesPerModule: 4, stripped: false } as const;
   const records = decisionTable.classing.market.options.map((market) =>
-    classBales(lot, bales, { ...southeast, market }, context).classed.map(({ color, leaf, staple32nds, reading }) => ({
+    run(lot, bales, { ...southeast, market }, context).classed.map(({ color, leaf, staple32nds, reading }) => ({
       color,
       leaf,
       staple32nds,
@@ -375,4 +417,13 @@ test('the market moves the price of a bale and nothing else of its record', () =
     })),
   );
   for (const record of records) expect(record).toEqual(records[0]);
+}
+test('the market moves the price of a bale and nothing else of its record', () => marketMovesPriceOnly(classBales));
+test('a record that hangs on the market is seen', () => {
+  const biased: typeof classBales = (lot, bales, decisions, context) => {
+    const outcome = classBales(lot, bales, decisions, context);
+    const graded = (leaf: number) => (decisions.market === southeast.market ? leaf + 1 : leaf);
+    return { ...outcome, classed: outcome.classed.map((bale) => ({ ...bale, leaf: graded(bale.leaf) })) };
+  };
+  expect(() => marketMovesPriceOnly(biased)).toThrow();
 });

@@ -61,21 +61,23 @@ const breakingShortens = (breaking: Breaking) =>
     settings(2000),
   );
 
+/** Two machines one after the other break as one with the breaks of both. */
+const machinesAddUp = (breaking: Breaking) =>
+  fc.assert(
+    fc.property(anyLengths, theta, theta, (lengths, first, second) => {
+      const once = breaking(lengths, first + second);
+      const twice = breaking(breaking(lengths, second), first);
+      for (let i = 0; i < lengthCount; i++) expect(Math.abs(once[i]! - twice[i]!)).toBeLessThan(1e-12);
+    }),
+    settings(1000),
+  );
+
 describe('laws of breaking', () => {
   test('random: length is kept', () => breakingKeepsLength(breakAtRandom));
   test('by length: length is kept', () => breakingKeepsLength(breakByLength));
   test('random: nothing gets longer', () => breakingShortens(breakAtRandom));
   test('by length: nothing gets longer', () => breakingShortens(breakByLength));
-  test('random: two machines are one with both their breaks, in either order', () => {
-    fc.assert(
-      fc.property(anyLengths, theta, theta, (lengths, first, second) => {
-        const once = breakAtRandom(lengths, first + second);
-        const twice = breakAtRandom(breakAtRandom(lengths, second), first);
-        for (let i = 0; i < lengthCount; i++) expect(Math.abs(once[i]! - twice[i]!)).toBeLessThan(1e-12);
-      }),
-      settings(1000),
-    );
-  });
+  test('random: two machines are one with both their breaks, in either order', () => machinesAddUp(breakAtRandom));
 });
 
 /** The fibrogram at each lattice length, straight from its definition: the length beyond x of all fibres longer than x. */
@@ -183,65 +185,76 @@ const blendingIsAssociative = (mix: typeof blend) =>
   );
 test('blending is associative', () => blendingIsAssociative(blend));
 
-describe('laws of removal, blending and reading', () => {
-  test('kept and removed make up what there was', () => {
-    fc.assert(
-      fc.property(anyLengths, fc.integer({ min: 1, max: 999 }), (lengths, thousandths) => {
-        const { kept, removed, removedFraction } = removeByLength(
-          lengths,
-          (l) => (thousandths / 1000) * Math.exp(-l / 20),
-        );
-        for (let i = 0; i < lengthCount; i++) {
-          const sum = kept[i]! * (1 - removedFraction) + removed[i]! * removedFraction;
-          expect(Math.abs(sum - lengths[i]!)).toBeLessThan(1e-12);
-        }
-      }),
-      settings(1000),
-    );
-  });
-  test('short fibre and mean length by weight of a blend are means by share; 1/L(n) too', () => {
-    fc.assert(
-      fc.property(anyLengths, anyLengths, fc.integer({ min: 1, max: 99 }), (a, b, percent) => {
-        const share = percent / 100;
-        const mix = blend([
-          { lengths: a, share },
-          { lengths: b, share: 1 - share },
-        ]);
-        const averages = (statistic: (lengths: LengthDistribution) => number) => {
-          const mean = share * statistic(a) + (1 - share) * statistic(b);
-          expect(Math.abs(statistic(mix) - mean)).toBeLessThan(1e-9 * Math.max(1, mean));
-        };
-        averages((lengths) => shortFibrePercent(lengths, 'weight'));
-        averages((lengths) => meanLengthMm(lengths, 'weight'));
-        averages((lengths) => 1 / meanLengthMm(lengths, 'number'));
-      }),
-      settings(1000),
-    );
-  });
-  test('means are ordered: by number <= by weight <= longest; the share below never falls with length', () => {
-    fc.assert(
-      fc.property(anyLengths, fc.integer({ min: 0, max: 650 }), fc.integer({ min: 0, max: 650 }), (lengths, p, q) => {
-        const byWeight = meanLengthMm(lengths, 'weight');
-        expect(meanLengthMm(lengths, 'number')).toBeLessThanOrEqual(byWeight + 1e-9);
-        expect(byWeight).toBeLessThanOrEqual(lengthExceededMm(lengths, 0, 'weight') + 1e-9);
-        const [low, high] = [Math.min(p, q) / 10, Math.max(p, q) / 10];
-        expect(shareBelow(lengths, low, 'weight')).toBeLessThanOrEqual(shareBelow(lengths, high, 'weight') + 1e-12);
-      }),
-      settings(2000),
-    );
-  });
-  test('any class card in reach reads back', () => {
-    const length = fc.integer({ min: 2200, max: 3600 }).map((n) => n / 100);
-    const uniformity = fc.integer({ min: 760, max: 865 }).map((n) => n / 10);
-    fc.assert(
-      fc.property(length, uniformity, (upperHalfMeanMm, uniformityPercent) => {
-        const beard = readBeard(lengthsFromClassCard({ upperHalfMeanMm, uniformityPercent }).lengths);
+/** What is kept and what is removed make up what there was, fibre for fibre. */
+const keptAndRemovedAddUp = (remove: typeof removeByLength) =>
+  fc.assert(
+    fc.property(anyLengths, fc.integer({ min: 1, max: 999 }), (lengths, thousandths) => {
+      const { kept, removed, removedFraction } = remove(lengths, (l) => (thousandths / 1000) * Math.exp(-l / 20));
+      for (let i = 0; i < lengthCount; i++) {
+        const sum = kept[i]! * (1 - removedFraction) + removed[i]! * removedFraction;
+        expect(Math.abs(sum - lengths[i]!)).toBeLessThan(1e-12);
+      }
+    }),
+    settings(1000),
+  );
+
+/** Statistics by weight of a blend are means by share. */
+const blendIsMeanByShare = (mixing: typeof blend) =>
+  fc.assert(
+    fc.property(anyLengths, anyLengths, fc.integer({ min: 1, max: 99 }), (a, b, percent) => {
+      const share = percent / 100;
+      const mix = mixing([
+        { lengths: a, share },
+        { lengths: b, share: 1 - share },
+      ]);
+      const averages = (statistic: (lengths: LengthDistribution) => number) => {
+        const mean = share * statistic(a) + (1 - share) * statistic(b);
+        expect(Math.abs(statistic(mix) - mean)).toBeLessThan(1e-9 * Math.max(1, mean));
+      };
+      averages((lengths) => shortFibrePercent(lengths, 'weight'));
+      averages((lengths) => meanLengthMm(lengths, 'weight'));
+      averages((lengths) => 1 / meanLengthMm(lengths, 'number'));
+    }),
+    settings(1000),
+  );
+
+/** Means are ordered, and the share below a length never falls with it. */
+const meansAreOrdered = (mean: typeof meanLengthMm, below: typeof shareBelow) =>
+  fc.assert(
+    fc.property(anyLengths, fc.integer({ min: 0, max: 650 }), fc.integer({ min: 0, max: 650 }), (lengths, p, q) => {
+      const byWeight = mean(lengths, 'weight');
+      expect(mean(lengths, 'number')).toBeLessThanOrEqual(byWeight + 1e-9);
+      expect(byWeight).toBeLessThanOrEqual(lengthExceededMm(lengths, 0, 'weight') + 1e-9);
+      const [low, high] = [Math.min(p, q) / 10, Math.max(p, q) / 10];
+      expect(below(lengths, low, 'weight')).toBeLessThanOrEqual(below(lengths, high, 'weight') + 1e-12);
+    }),
+    settings(2000),
+  );
+
+/** Lengths made from a class card read on the instrument as the card says. */
+const cardReadsBack = (
+  fromCard: (card: { upperHalfMeanMm: number; uniformityPercent: number }) => LengthDistribution,
+) =>
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 2200, max: 3600 }).map((n) => n / 100),
+      fc.integer({ min: 760, max: 865 }).map((n) => n / 10),
+      (upperHalfMeanMm, uniformityPercent) => {
+        const beard = readBeard(fromCard({ upperHalfMeanMm, uniformityPercent }));
         expect(Math.abs(beard.upperHalfMeanMm - upperHalfMeanMm)).toBeLessThan(0.005);
         expect(Math.abs(beard.uniformityPercent - uniformityPercent)).toBeLessThan(0.01);
-      }),
-      settings(500),
-    );
-  });
+      },
+    ),
+    settings(500),
+  );
+
+describe('laws of removal, blending and reading', () => {
+  test('kept and removed make up what there was', () => keptAndRemovedAddUp(removeByLength));
+  test('short fibre and mean length by weight of a blend are means by share; 1/L(n) too', () =>
+    blendIsMeanByShare(blend));
+  test('means are ordered: by number <= by weight <= longest; the share below never falls with length', () =>
+    meansAreOrdered(meanLengthMm, shareBelow));
+  test('any class card in reach reads back', () => cardReadsBack((card) => lengthsFromClassCard(card).lengths));
 });
 
 describe('each law is seen to fail', () => {
@@ -287,5 +300,30 @@ describe('each law is seen to fail', () => {
       return normalised(joined);
     };
     expect(() => breakingShortens(wrong)).toThrow();
+  });
+  test('on breaking that is done twice where a machine should do it once', () => {
+    expect(() => machinesAddUp((lengths, t) => breakAtRandom(lengths, t + 1e-4))).toThrow();
+  });
+  test('on removal that counts a thousandth more than it took', () => {
+    const greedy: typeof removeByLength = (lengths, probability) => {
+      const taken = removeByLength(lengths, probability);
+      return { ...taken, removedFraction: taken.removedFraction * 1.001 };
+    };
+    expect(() => keptAndRemovedAddUp(greedy)).toThrow();
+  });
+  test('on a blend that gives every lot the same share', () => {
+    const even: typeof blend = (components) => blend(components.map(({ lengths }) => ({ lengths, share: 1 })));
+    expect(() => blendIsMeanByShare(even)).toThrow();
+  });
+  test('on means by number and by weight that were swapped, and on a share counted from the longest', () => {
+    const swapped: typeof meanLengthMm = (lengths, by) => meanLengthMm(lengths, by === 'weight' ? 'number' : 'weight');
+    expect(() => meansAreOrdered(swapped, shareBelow)).toThrow();
+    const above: typeof shareBelow = (...asked) => 1 - shareBelow(...asked);
+    expect(() => meansAreOrdered(meanLengthMm, above)).toThrow();
+  });
+  test('on lengths made from a card a thousandth too long', () => {
+    expect(() =>
+      cardReadsBack((card) => lengthsFromClassCard({ ...card, upperHalfMeanMm: card.upperHalfMeanMm * 1.001 }).lengths),
+    ).toThrow();
   });
 });
