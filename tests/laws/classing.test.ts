@@ -200,7 +200,7 @@ describe('charts', () => {
   test('a trash area that grows with the lot is seen', () => {
     expect(() =>
       check(
-        areaIsAShare((lot) => trashAreaPercent(lot) * totalKg(lot)),
+        areaIsAShare((lot) => trashAreaPercent(lot) * lot.dryKg.lint),
         200,
       ),
     ).toThrow();
@@ -299,7 +299,7 @@ describe('prices', () => {
           for (let grade = leaf[0]; grade <= leaf[1]; grade++) {
             points.forEach((quoted, column) => {
               if (quoted === null) return;
-              const found = points(market, colour, grade, market.staples[column]!);
+              const found = pointsOf(market, colour, grade, market.staples[column]!);
               expect(found.points).toBe(quoted);
               expect(found.filled).toEqual(market.leafAxis ? [] : ['noLeafAxis']);
             });
