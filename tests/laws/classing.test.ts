@@ -292,7 +292,7 @@ describe('prices', () => {
     expect(() => check(staplesRise(mirrored), 5000)).toThrow();
   });
 
-  const quotesAreKept = (_points: Points) => {
+  const quotesAreKept = (pointsOf: Points) => {
     for (const market of Object.values(markets)) {
       for (const { colours, leaf, points } of market.grades.rows) {
         for (const colour of colours) {
