@@ -71,7 +71,7 @@ test('by keyboard alone: from a number of the card to its working, and back to t
   await page.keyboard.press('Enter');
   await page.locator('#working-panel').waitFor();
   await page.keyboard.press('Escape');
-  expect(await page.locator('#working-panel').count()).toBe(0);
+  await page.locator('#working-panel').waitFor({ state: 'detached' });
   await page.getByRole('link', { name: 'Back to this season' }).focus();
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { level: 1, name: 'Sewing table' }).waitFor();

@@ -53,14 +53,15 @@ export async function shownSeason(page: Page): Promise<ShownSeason | null> {
 /** The words and the table that stand for the picture, as the model gives them. */
 export function twinOf({ season, station, words, moment }: ShownSeason) {
   const picture = stationPictures[station];
-  return { see: picture.see(season, words, moment), rows: picture.rows(season, words, moment) };
+  const rows = picture.rows(season, words, moment).map(({ key, label, text }) => ({ key, label, text }));
+  return { see: picture.see(season, words, moment), rows };
 }
 
 /** The same as the page shows them. */
 export const readTwin = (page: Page) =>
   page.evaluate(() => ({
-    see: [...document.querySelectorAll('.twin-see p')].map((line) => line.textContent ?? ''),
-    rows: [...document.querySelectorAll('.twin-see .seen-table tr')].map((row) => ({
+    see: [...document.querySelectorAll('.twin-see > p')].map((line) => line.textContent ?? ''),
+    rows: [...document.querySelectorAll('.twin-see .seen-table tr[data-key]')].map((row) => ({
       key: row.getAttribute('data-key') ?? '',
       label: row.querySelector('th')?.textContent ?? '',
       text: row.querySelector('td')?.textContent ?? '',
