@@ -3,7 +3,7 @@ import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import { stationIds } from '../../model/station.ts';
-import { dayAt, stationSpan } from '../../model/timeline.ts';
+import { stationSpan } from '../../model/timeline.ts';
 import { encodeRun } from '../../statechart/saved-run.ts';
 import { speeds } from '../../statechart/season-machine.ts';
 import { Announcer } from '../../ui/announcer.tsx';
@@ -11,6 +11,7 @@ import { ChoiceRow } from '../../ui/choice-row.tsx';
 import { OneWorkingOpen, useWorkingClosesOn } from '../../ui/open-working.tsx';
 import { PatchButton } from '../../ui/patch-button.tsx';
 import { SewistLine } from '../../ui/sewist-line.tsx';
+import { Steady } from '../../ui/steady.tsx';
 import { Twin } from '../../ui/twin.tsx';
 import { useNarrow } from '../../ui/use-narrow.ts';
 import { WhatChanged } from '../../ui/what-changed.tsx';
@@ -30,19 +31,18 @@ import { FarmBar } from './farm-bar.tsx';
 import { FibrePanel } from './fibre-panel.tsx';
 import { FinishedQuilt } from './finished-quilt.tsx';
 import { LedgerPanel } from './ledger-panel.tsx';
+import { LiveScene, LiveTimeBar, pictureMoment, usePanelMoment } from './live-moment.tsx';
 import { MoneyPanel } from './money-panel.tsx';
 import { saidValues } from './pictures/said-values.ts';
 import { stationPictures } from './pictures/station-pictures.ts';
 import { PracticePanel } from './practice-panel.tsx';
 import { QuiltMap } from './quilt-map.tsx';
 import { refusalText, stopText } from './refusal-text.ts';
-import { SceneView } from './scene-view.tsx';
 import { openSession, type Session } from './season-session.ts';
 import { SeedPanel } from './seed-panel.tsx';
 import { SeenLines } from './seen-lines.tsx';
 import { SeenTable } from './seen-table.tsx';
 import { stationChanges } from './station-readings.ts';
-import { TimeBar } from './time-bar.tsx';
 import './season.css';
 import './season-layout.css';
 import './workings.css';
@@ -50,27 +50,6 @@ import './workings.css';
 export interface SeasonPageProps {
   readonly route: Extract<Route, { page: 'season' }>;
   readonly preferences: Preferences;
-}
-
-/** The moment of the runner, a few times a second at most: panels must not flood a reader. */
-function useMoment(session: Session) {
-  const [moment, setMoment] = useState(session.runner.current);
-  useEffect(() => {
-    let waiting: number | null = null;
-    const show = () => {
-      waiting = null;
-      setMoment(session.runner.current());
-    };
-    const stop = session.runner.subscribe(() => {
-      waiting ??= requestAnimationFrame(show);
-    });
-    show();
-    return () => {
-      stop();
-      if (waiting !== null) cancelAnimationFrame(waiting);
-    };
-  }, [session]);
-  return moment;
 }
 
 const whole = <Snapshot,>(snapshot: Snapshot) => snapshot;
@@ -96,7 +75,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
   const words = useWords();
   const { messages, formats } = words;
   const snapshot = useSelector(session.actor, whole);
-  const moment = useMoment(session);
+  const moment = usePanelMoment(session);
   // What the numbers were before the choice now being turned: a slider's many small steps count as one choice.
   const [before, setBefore] = useState<{ readonly key: string; readonly season: Season } | null>(null);
   const { scenario, seed, station, sewn, refusal, speed } = snapshot.context;
@@ -104,7 +83,8 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
   const index = stationIds.indexOf(station);
   const span = stationSpan(season, station);
   useWorkingClosesOn(station);
-  const dayOfYear = dayAt(span, moment.station === station ? moment.step : 0);
+  const shown = pictureMoment(moment, station, span);
+  const { dayOfYear } = shown;
   const name = messages.stations[station].name;
   const send = session.actor.send;
   const narrow = useNarrow('(max-width: 56rem)');
@@ -133,7 +113,6 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
     () => send({ type: 'SEW_IN' }),
     () => session.actor.getSnapshot().context.station,
   );
-  const shown = { dayOfYear, progress: moment.station === station ? moment.step / moment.steps : 0 };
   const see = stationPictures[station].see(season, words, shown);
   const rows = stationPictures[station].rows(season, words, shown);
   const changes = stationChanges(
@@ -188,10 +167,11 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
         {finished ? (
           <FinishedQuilt season={season} theme={preferences.theme} query={query} />
         ) : (
-          <SceneView
+          <LiveScene
+            session={session}
+            span={span}
             season={season}
             station={station}
-            moment={shown}
             theme={preferences.theme}
             still={preferences.motion === 'still'}
             paused={snapshot.matches('resting')}
@@ -213,41 +193,49 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
               <SeenTable season={season} station={station} rows={rows} />
             </>
           }
-          change={<DecisionsPanel scenario={scenario} station={station} onDecide={decide} />}
+          change={
+            <Steady on={[scenario, season, station]}>
+              <DecisionsPanel scenario={scenario} station={station} onDecide={decide} />
+            </Steady>
+          }
           changed={
             changes.length > 0 ? (
-              <>
+              <Steady on={[season, before, station, words]}>
                 {before ? null : <p class="caption">{messages.scenes.firstLook}</p>}
                 <WhatChanged
                   heading={before ? messages.readings.changedHeading : messages.readings.heading}
                   changes={changes}
                   headingUnseen
                 />
-              </>
+              </Steady>
             ) : (
               <p>{stopped}</p>
             )
           }
         />
-        <FibrePanel season={season} station={station} />
-        <SewistLine station={station} />
+        <Steady on={[season, station]}>
+          <FibrePanel season={season} station={station} />
+          <SewistLine station={station} />
+        </Steady>
       </aside>
       <div class="season-ledger">
-        {stopped ? <p class="stop-note">{stopped}</p> : null}
-        <LedgerPanel season={season} station={station} theme={preferences.theme} />
-        {station === 'ginning' ? <SeedPanel season={season} /> : null}
-        {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
-        {station === 'classing' ? <MoneyPanel season={season} /> : null}
-        <PracticePanel season={season} station={station} />
-        <DoubtPanel season={season} />
-        <CarePanel station={station} scenario={scenario} />
-        <FarmBar session={session} scenario={scenario} seed={seed} />
+        <Steady on={[season, station, stopped, session, preferences.theme]}>
+          {stopped ? <p class="stop-note">{stopped}</p> : null}
+          <LedgerPanel season={season} station={station} theme={preferences.theme} />
+          {station === 'ginning' ? <SeedPanel season={season} /> : null}
+          {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
+          {station === 'classing' ? <MoneyPanel season={season} /> : null}
+          <PracticePanel season={season} station={station} />
+          <DoubtPanel season={season} />
+          <CarePanel station={station} scenario={scenario} />
+          <FarmBar session={session} scenario={scenario} seed={seed} />
+        </Steady>
       </div>
       <div class="season-foot">
-        <TimeBar
+        <LiveTimeBar
+          session={session}
           season={season}
           span={span}
-          moment={moment}
           playing={snapshot.matches('playing')}
           speed={speed}
           onSeek={(step) => {
