@@ -1,5 +1,5 @@
 import { type ComponentChildren, createContext } from 'preact';
-import { useCallback, useContext, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useContext, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Announcer } from './announcer.tsx';
 
 /** Which working is open, and how to open another. */
@@ -46,7 +46,8 @@ export function OneWorkingOpen({ children }: { readonly children: ComponentChild
     leave();
     opener.current?.focus({ preventScroll: true });
   }, [leave]);
-  useEffect(() => {
+  // Before the panel is painted: whoever sees it can close it.
+  useLayoutEffect(() => {
     if (key === null) return;
     const onKey = (event: KeyboardEvent) => {
       if (event.key === 'Escape' && !event.defaultPrevented) close();

@@ -14,14 +14,15 @@ import { quantileSource } from './doubt-sources.ts';
 import { DoubtStrip } from './doubt-strip.tsx';
 import { type DoubtWords, factName } from './doubt-words.ts';
 
-/** Whether the first picture is out: what lies below the fold then comes in a task of its own, so that none is long. */
-function useFirstShown(): boolean {
-  const [shown, setShown] = useState(false);
+/** How much of the result is drawn: a piece more with every frame, so that none is a long task. */
+function useStage(last: number): number {
+  const [stage, setStage] = useState(0);
   useEffect(() => {
-    const frame = requestAnimationFrame(() => setShown(true));
+    if (stage === last) return;
+    const frame = requestAnimationFrame(() => setStage(stage + 1));
     return () => cancelAnimationFrame(frame);
-  }, []);
-  return shown;
+  }, [stage, last]);
+  return stage;
 }
 
 export interface DoubtResultProps {
@@ -37,7 +38,8 @@ export function DoubtResultView({ season, result, words }: DoubtResultProps) {
   const writing = outcomeWriting(all, words);
   const { strips } = words;
   const { base, summaries, failed } = result;
-  const rest = useFirstShown();
+  // Strips, then the table, the ranking, and what was held.
+  const stage = useStage(3);
   return (
     <>
       <section class="doubt-strips" aria-label={words.heading}>
@@ -58,58 +60,60 @@ export function DoubtResultView({ season, result, words }: DoubtResultProps) {
           );
         })}
         <p class="caption">{strips.caption}</p>
-        <details class="twin-table">
-          <summary>{messages.common.table}</summary>
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be scrollable by keyboard */}
-          <section class="wide-table" aria-label={messages.common.table} tabIndex={0}>
-            <table>
-              <caption>{fill(strips.heading, { seasons: formats.count(result.seasons) })}</caption>
-              <thead>
-                <tr>
-                  <th scope="col">
-                    <span class="unseen">{words.ranking.outcome}</span>
-                  </th>
-                  {[strips.now, ...strips.shares].map((head) => (
-                    <th key={head} scope="col" class="number">
-                      {head}
+        {stage >= 1 ? (
+          <details class="twin-table">
+            <summary>{messages.common.table}</summary>
+            {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be scrollable by keyboard */}
+            <section class="wide-table" aria-label={messages.common.table} tabIndex={0}>
+              <table>
+                <caption>{fill(strips.heading, { seasons: formats.count(result.seasons) })}</caption>
+                <thead>
+                  <tr>
+                    <th scope="col">
+                      <span class="unseen">{words.ranking.outcome}</span>
                     </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {outcomeNames.map((name) => {
-                  const { short, unit, name: label } = writing[name];
-                  const now = base[name];
-                  const summary = summaries[name];
-                  const sources = (summary?.quantiles ?? []).map((value, index) =>
-                    quantileSource(season, all, name, index, summary!, short(value), writing[name]),
-                  );
-                  return (
-                    <Fragment key={name}>
-                      <tr>
-                        <th scope="row">
-                          {label} <span class="caption">{unit}</span>
-                        </th>
-                        <td class="number">{now === null ? words.ranking.lost : short(now)}</td>
-                        {(summary?.quantiles ?? []).map((value, index) => (
-                          <td key={strips.shares[index]} class="number">
-                            <WorkingNumber text={short(value)} source={sources[index]} />
-                          </td>
-                        ))}
-                      </tr>
-                      <WorkingRow sources={sources} columns={2 + sources.length} />
-                    </Fragment>
-                  );
-                })}
-              </tbody>
-            </table>
-          </section>
-        </details>
+                    {[strips.now, ...strips.shares].map((head) => (
+                      <th key={head} scope="col" class="number">
+                        {head}
+                      </th>
+                    ))}
+                  </tr>
+                </thead>
+                <tbody>
+                  {outcomeNames.map((name) => {
+                    const { short, unit, name: label } = writing[name];
+                    const now = base[name];
+                    const summary = summaries[name];
+                    const sources = (summary?.quantiles ?? []).map((value, index) =>
+                      quantileSource(season, all, name, index, summary!, short(value), writing[name]),
+                    );
+                    return (
+                      <Fragment key={name}>
+                        <tr>
+                          <th scope="row">
+                            {label} <span class="caption">{unit}</span>
+                          </th>
+                          <td class="number">{now === null ? words.ranking.lost : short(now)}</td>
+                          {(summary?.quantiles ?? []).map((value, index) => (
+                            <td key={strips.shares[index]} class="number">
+                              <WorkingNumber text={short(value)} source={sources[index]} />
+                            </td>
+                          ))}
+                        </tr>
+                        <WorkingRow sources={sources} columns={2 + sources.length} />
+                      </Fragment>
+                    );
+                  })}
+                </tbody>
+              </table>
+            </section>
+          </details>
+        ) : null}
       </section>
-      {rest ? (
+      {stage >= 2 ? (
         <DoubtRanking season={season} base={base} ranked={result.ranked} writing={writing} words={words} />
       ) : null}
-      {rest ? <HeldNotes result={result} words={words} /> : null}
+      {stage >= 3 ? <HeldNotes result={result} words={words} /> : null}
     </>
   );
 }
