@@ -45,14 +45,17 @@ describe.each([
 });
 
 test('every station answers at its own address, closes its ledger and holds the accessibility rules', async () => {
+  const { page, axe, finish } = await openPage({ path: '#/season/planting', reducedMotion: true });
   for (const station of stationIds) {
-    const { page, axe, finish } = await openPage({ path: `#/season/${station}`, reducedMotion: true });
+    await page.evaluate((to) => {
+      location.hash = `#/season/${to}`;
+    }, station);
     await page.locator(`main[data-station=${station}]`).waitFor();
     await page.locator('.scene svg').waitFor();
     expect(await closingErrorOrNone(page), station).toBeLessThan(1e-9);
     expect(await axe(), station).toEqual([]);
-    await finish();
   }
+  await finish();
 }, 300_000);
 
 const closingErrorOrNone = async (page: Page) =>
@@ -67,14 +70,18 @@ test.each([
   'nothing scrolls sideways at $width x $height, in both languages',
   async ({ width, height }) => {
     for (const language of ['en-US', 'es-US']) {
-      for (const path of ['', '#/season/planting', '#/season/cleaning', '#/season/classing']) {
-        const { page, finish } = await openPage({ path, width, height, language, reducedMotion: true });
-        await page.locator('main').waitFor();
+      const { page, finish } = await openPage({ path: '', width, height, language, reducedMotion: true });
+      await page.locator('main').waitFor();
+      for (const hash of ['', '#/season/planting', '#/season/cleaning', '#/season/classing']) {
+        await page.evaluate((to) => {
+          location.hash = to;
+        }, hash);
+        if (hash !== '') await page.locator(`main[data-station=${hash.split('/')[2]}]`).waitFor();
         await page.waitForTimeout(300);
         const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-        expect(wide, `${path} ${language}`).toBeLessThanOrEqual(0);
-        await finish();
+        expect(wide, `${hash} ${language}`).toBeLessThanOrEqual(0);
       }
+      await finish();
     }
   },
   60_000,
