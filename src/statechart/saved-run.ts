@@ -10,12 +10,14 @@ export interface SavedRun {
   readonly seed: number;
   /** The key of the real weather under it, which no link holds; absent where the year is made up. */
   readonly weather?: string;
+  /** A question comes before each station's numbers; absent where none does. */
+  readonly predict?: true;
 }
 
 /** The version of the link. Version 1 numbers the decisions by their place in the decision table. */
 const version = '1';
 const largestSeed = 999_999;
-const known: readonly string[] = ['v', 'farm', 'seed', 'set', 'land', 'own', 'weather'];
+const known: readonly string[] = ['v', 'farm', 'seed', 'set', 'land', 'own', 'weather', 'predict'];
 const weatherKeyForm = /^[0-9a-z]{1,7}$/;
 
 /** Every decision in the table's order: a decision's place is its code in a link. */
@@ -79,13 +81,14 @@ export function nearestFarm(scenario: Scenario): Scenario {
  * The query of a link that reopens the same numbers, for example v=1&farm=coastal-plain&seed=7&set=0a1c; four characters
  * for each change. A farm that is none of the six goes as its differences from the nearest one; its name and story do not.
  */
-export function encodeRun({ scenario, seed, weather }: SavedRun): string {
+export function encodeRun({ scenario, seed, weather, predict }: SavedRun): string {
   const farm = nearestFarm(scenario);
   const pieces = {
     set: setOf(scenario, farm),
     land: landOf(scenario, farm),
     own: scenario.id === farm.id ? '' : scenario.id,
     weather: weather ?? '',
+    predict: predict ? '1' : '',
   };
   const rest = Object.entries(pieces).map(([name, text]) => (text ? `&${name}=${text}` : ''));
   return `v=${version}&farm=${farm.id}&seed=${seed}${rest.join('')}`;
@@ -143,6 +146,8 @@ export function decodeRun(query: string): { run: SavedRun; ignored: string[] } {
   }
   const weather = given.has('weather') && weatherKeyForm.test(text('weather')) ? { weather: text('weather') } : {};
   if (given.has('weather') && !weather.weather) ignored.push(`weather=${text('weather').slice(0, 20)}`);
+  const predict = text('predict') === '1' ? { predict: true as const } : {};
+  if (given.has('predict') && !predict.predict) ignored.push(`predict=${text('predict').slice(0, 20)}`);
   const decisions = structuredClone(scenario.decisions) as Record<string, Record<string, Value>>;
   const set = text('set');
   for (let i = 0; i < set.length; i += 4) {
@@ -153,7 +158,7 @@ export function decodeRun(query: string): { run: SavedRun; ignored: string[] } {
     else ignored.push(`set=${piece}`);
   }
   return {
-    run: { scenario: { ...scenario, decisions: decisions as unknown as Decisions }, seed, ...weather },
+    run: { scenario: { ...scenario, decisions: decisions as unknown as Decisions }, seed, ...weather, ...predict },
     ignored,
   };
 }

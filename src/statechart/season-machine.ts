@@ -18,6 +18,15 @@ export interface Refusal {
 /** Looks at a scenario's computed season and says why a station must not be left yet, or null. Pure. */
 export type Judge = (scenario: Scenario, seed: number, station: StationId) => Refusal | null;
 
+/** What stood before a choice: all that taking it back must restore. */
+export interface ChoiceTaken {
+  /** The station and key of the decision: a slider's many small steps are one choice. */
+  readonly turned: string;
+  readonly scenario: Scenario;
+  readonly station: StationId;
+  readonly sewn: number;
+}
+
 export interface SeasonContext {
   readonly judge: Judge;
   readonly scenario: Scenario;
@@ -28,6 +37,8 @@ export interface SeasonContext {
   readonly sewn: number;
   readonly speed: Speed;
   readonly refusal: Refusal | null;
+  /** The choices that can be taken back, the last one last. */
+  readonly taken: readonly ChoiceTaken[];
 }
 
 export type SeasonEvent =
@@ -37,6 +48,7 @@ export type SeasonEvent =
   | { type: 'STEP_STATION' }
   | { type: 'SPEED'; speed: Speed }
   | { type: 'DECIDE'; station: StationId; key: string; value: number | string | boolean }
+  | { type: 'UNDO' }
   | { type: 'SEW_IN' }
   | { type: 'GO_TO'; station: StationId }
   | { type: 'START_OVER' }
@@ -61,6 +73,19 @@ const decided = (scenario: Scenario, event: Extract<SeasonEvent, { type: 'DECIDE
   } as Decisions,
 });
 
+/** More than anyone takes back, and few enough to hold. */
+const mostTaken = 100;
+
+/** The choices that can be taken back once this one is made. */
+function takenWith(context: SeasonContext, event: Extract<SeasonEvent, { type: 'DECIDE' }>): readonly ChoiceTaken[] {
+  const { taken, scenario, station, sewn } = context;
+  const turned = `${event.station}/${event.key}`;
+  const last = taken.at(-1);
+  // Nothing was sewn since the control was last turned: still the same choice.
+  if (last?.turned === turned && sewn === Math.min(last.sewn, indexOf(event.station))) return taken;
+  return [...taken, { turned, scenario, station, sewn }].slice(-mostTaken);
+}
+
 /**
  * One season: which station, which decisions, playing or not. It never holds mass; the runner does. Machine snapshots are
  * never stored: what is saved is the scenario and the seed.
@@ -76,6 +101,7 @@ export const seasonMachine = setup({
   guards: {
     mayLeave: ({ context }) => context.judge(context.scenario, context.seed, context.station) === null,
     atLast: ({ context }) => context.station === stationIds.at(-1),
+    hasTaken: ({ context }) => context.taken.length > 0,
     byStage: ({ context }) => context.speed === 'byStage',
     reachable: ({ context, event }) =>
       event.type === 'GO_TO' && indexOf(event.station) <= Math.min(context.sewn, stationIds.length - 1),
@@ -102,6 +128,7 @@ export const seasonMachine = setup({
     decide: assign(({ context, event }) =>
       event.type === 'DECIDE'
         ? {
+            taken: takenWith(context, event),
             scenario: decided(context.scenario, event),
             sewn: Math.min(context.sewn, indexOf(event.station)),
             station: indexOf(event.station) < indexOf(context.station) ? event.station : context.station,
@@ -109,6 +136,13 @@ export const seasonMachine = setup({
           }
         : {},
     ),
+    // The quilt comes back with the decisions: its blocks were sewn with them.
+    undo: assign(({ context }) => {
+      const last = context.taken.at(-1);
+      if (!last) return {};
+      const { scenario, station, sewn } = last;
+      return { scenario, station, sewn, taken: context.taken.slice(0, -1), refusal: null };
+    }),
     goTo: assign(({ event }) => (event.type === 'GO_TO' ? { station: event.station, refusal: null } : {})),
     open: assign(({ event }) =>
       event.type === 'OPEN'
@@ -118,6 +152,7 @@ export const seasonMachine = setup({
             station: event.station ?? 'planting',
             sewn: event.sewn ?? 0,
             refusal: null,
+            taken: [],
           }
         : {},
     ),
@@ -134,11 +169,13 @@ export const seasonMachine = setup({
     sewn: input.sewn ?? 0,
     speed: input.speed ?? 'byWeek',
     refusal: null,
+    taken: [],
   }),
   invoke: { src: 'runner', id: 'runner' },
   initial: 'arriving',
   on: {
     DECIDE: { target: '.resting', actions: ['decide', 'enterStation'] },
+    UNDO: { guard: 'hasTaken', target: '.resting', actions: ['undo', 'enterStation'] },
     GO_TO: { guard: 'reachable', target: '.arriving', actions: 'goTo' },
     START_OVER: { target: '.arriving', actions: 'startOver' },
     OPEN: { target: '.arriving', actions: 'open' },

@@ -61,6 +61,8 @@ describe('each rule fires on a planted violation', () => {
     ['the model imports preact', 'src/model/lot.ts', "import { h } from 'preact';"],
     ['the model imports xstate lazily', 'src/model/lot.ts', "export const x = () => import('xstate');"],
     ['the model imports from Node', 'src/model/lot.ts', "import { readFileSync } from 'node:fs';"],
+    ['a prediction imports a word', 'src/predict/a.ts', "import { x } from '../language/b.ts';"],
+    ['the model imports a prediction', 'src/model/chain.ts', "import { x } from '../predict/b.ts';"],
     ['the statechart imports a scene', 'src/statechart/a.ts', "import { x } from '../scene/b.ts';"],
     ['the statechart imports preact', 'src/statechart/a.ts', "import { h } from 'preact/hooks';"],
     ['a scene imports the page', 'src/scene/a.ts', "import { x } from '../ui/b.tsx';"],

@@ -58,11 +58,21 @@ test('law: a link brings back a farm of one’s own but for its name, under 300 
     acres: anyNumber(acres.low, acres.high, 10),
     soilWaterMm: anyNumber(soilWaterMm.low, soilWaterMm.high, 10),
   });
-  const anyRun = fc.record({ own: anyFarm, seed: fc.integer({ min: 0, max: 999_999 }), weather: fc.boolean() });
+  const anyRun = fc.record({
+    own: anyFarm,
+    seed: fc.integer({ min: 0, max: 999_999 }),
+    weather: fc.boolean(),
+    predict: fc.boolean(),
+  });
   fc.assert(
-    fc.property(anyRun, ({ own: { farm, ...rest }, seed, weather }) => {
+    fc.property(anyRun, ({ own: { farm, ...rest }, seed, weather, predict }) => {
       const scenario = { ...farm, ...rest, id: 'own-abcdefgh' };
-      const saved = { scenario, seed, ...(weather ? { weather: '1z141z3' } : {}) };
+      const saved = {
+        scenario,
+        seed,
+        ...(weather ? { weather: '1z141z3' } : {}),
+        ...(predict ? { predict: true as const } : {}),
+      };
       const query = encodeRun(saved);
       expect(`https://a-school-host.example/seamfield/#/season/ginning?${query}`.length).toBeLessThan(300);
       const { run, ignored } = decodeRun(query);
@@ -79,6 +89,13 @@ test('links of the six farms are as they always were', () => {
   const changed = { ...farms[1]!, decisions: { ...farms[1]!.decisions, boll: { harvestAid: false, openPercent: 20 } } };
   expect(encodeRun({ scenario: farms[0]!, seed: 7 })).toBe('v=1&farm=coastal-plain&seed=7');
   expect(encodeRun({ scenario: changed, seed: 12 })).toBe('v=1&farm=river-bottom&seed=12&set=05000600');
+});
+
+test('a link that asks first is the same link with one more piece; any other value of it is left out and named', () => {
+  const saved = { scenario: farms[2]!, seed: 5 };
+  expect(encodeRun({ ...saved, predict: true })).toBe(`${encodeRun(saved)}&predict=1`);
+  expect(decodeRun(`${encodeRun(saved)}&predict=1`)).toEqual({ run: { ...saved, predict: true }, ignored: [] });
+  expect(decodeRun(`${encodeRun(saved)}&predict=yes`)).toEqual({ run: saved, ignored: ['predict=yes'] });
 });
 
 test('land, ids and weather that cannot be are left out and named', () => {

@@ -6,6 +6,7 @@ import { stationIds } from '../../model/station.ts';
 import { stationSpan } from '../../model/timeline.ts';
 import { encodeRun } from '../../statechart/saved-run.ts';
 import { speeds } from '../../statechart/season-machine.ts';
+import { weatherKey } from '../../statechart/weather-key.ts';
 import { Announcer } from '../../ui/announcer.tsx';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
 import { OneWorkingOpen, useWorkingClosesOn } from '../../ui/open-working.tsx';
@@ -27,6 +28,7 @@ import { BalesPanel } from './bales-panel.tsx';
 import { CarePanel } from './care-panel.tsx';
 import { DecisionsPanel } from './decisions-panel.tsx';
 import { DoubtPanel } from './doubt-panel.tsx';
+import { DownstreamLine } from './downstream-line.tsx';
 import { FarmBar } from './farm-bar.tsx';
 import { FibrePanel } from './fibre-panel.tsx';
 import { FinishedQuilt } from './finished-quilt.tsx';
@@ -36,6 +38,9 @@ import { MoneyPanel } from './money-panel.tsx';
 import { saidValues } from './pictures/said-values.ts';
 import { stationPictures } from './pictures/station-pictures.ts';
 import { PracticePanel } from './practice-panel.tsx';
+import { PredictCover, PredictCovered, tellingPictures } from './predict-cover.tsx';
+import { PredictPanel } from './predict-panel.tsx';
+import { PredictSwitch } from './predict-switch.tsx';
 import { QuiltMap } from './quilt-map.tsx';
 import { refusalText, stopText } from './refusal-text.ts';
 import { openSession, type Session } from './season-session.ts';
@@ -43,6 +48,8 @@ import { SeedPanel } from './seed-panel.tsx';
 import { SeenLines } from './seen-lines.tsx';
 import { SeenTable } from './seen-table.tsx';
 import { stationChanges } from './station-readings.ts';
+import { UndoChoice } from './undo-choice.tsx';
+import { usePredict } from './use-predict.ts';
 import './season.css';
 import './season-layout.css';
 import './workings.css';
@@ -78,7 +85,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
   const moment = usePanelMoment(session);
   // What the numbers were before the choice now being turned: a slider's many small steps count as one choice.
   const [before, setBefore] = useState<{ readonly key: string; readonly season: Season } | null>(null);
-  const { scenario, seed, station, sewn, refusal, speed } = snapshot.context;
+  const { scenario, seed, station, sewn, refusal, speed, taken } = snapshot.context;
   const season = session.seasonOf(scenario, seed);
   const index = stationIds.indexOf(station);
   const span = stationSpan(season, station);
@@ -97,7 +104,21 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
     />
   );
 
-  const query = encodeRun(session.runOf(scenario, seed));
+  const finished = snapshot.value === 'finished';
+  const predict = usePredict({
+    season,
+    station,
+    linked: opened.run.predict === true,
+    over: finished,
+    onHold: () => {
+      send({ type: 'PAUSE' });
+      session.runner.seek(0);
+    },
+    onGo: () => send({ type: 'PLAY' }),
+  });
+  const { asking } = predict;
+
+  const query = encodeRun({ ...session.runOf(scenario, seed), ...(predict.on ? { predict: true as const } : {}) });
   useAddress({ page: 'season', station, query }, sewn);
   // A link inside the page to another station asks the season to go there, as far as it may.
   useEffect(() => {
@@ -109,22 +130,24 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
     setBefore((last) => (last?.key === turned ? last : { key: turned, season }));
     send({ type: 'DECIDE', station, key, value });
   };
+  const undo = () => {
+    setBefore(null);
+    send({ type: 'UNDO' });
+  };
+  // Another farm or another year is no change of a choice.
+  const sameYear =
+    before?.season.scenario.id === scenario.id && weatherKey(before.season.weather) === weatherKey(season.weather);
+  const last = before && sameYear ? before.season : null;
   const sewIn = useSinglePress(
     () => send({ type: 'SEW_IN' }),
     () => session.actor.getSnapshot().context.station,
   );
   const see = stationPictures[station].see(season, words, shown);
   const rows = stationPictures[station].rows(season, words, shown);
-  const changes = stationChanges(
-    season,
-    before?.season.scenario.id === scenario.id ? before.season : null,
-    station,
-    words,
-  );
+  const changes = stationChanges(season, last, station, words);
   const refused = refusal ? refusalText(refusal, words) : '';
   const stopped = season.stopped && stationIds.indexOf(season.stopped.station) <= index ? stopText(season, words) : '';
   const next = stationIds[index + 1];
-  const finished = snapshot.value === 'finished';
   // Whoever came through a door finds the focus at the page, not nowhere.
   useEffect(() => {
     if (document.activeElement === document.body) document.getElementById('main')?.focus({ preventScroll: true });
@@ -166,6 +189,8 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
       <figure class="season-scene">
         {finished ? (
           <FinishedQuilt season={season} theme={preferences.theme} query={query} />
+        ) : asking && tellingPictures.includes(station) ? (
+          <PredictCover station={station} theme={preferences.theme} />
         ) : (
           <LiveScene
             session={session}
@@ -175,59 +200,87 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
             theme={preferences.theme}
             still={preferences.motion === 'still'}
             paused={snapshot.matches('resting')}
-            alt={see.join(' ')}
+            alt={asking ? name : see.join(' ')}
           />
         )}
       </figure>
       <aside class="season-side">
+        <Steady on={[season, station, words, predict.on, asking, predict.guess]}>
+          <PredictPanel season={season} station={station} predict={predict} />
+        </Steady>
         <Twin
           name={name}
           see={
-            <>
-              <SeenLines
-                season={season}
-                station={station}
-                lines={see}
-                rows={[...rows, ...saidValues(season, station, words, shown)]}
-              />
-              <SeenTable season={season} station={station} rows={rows} />
-            </>
+            asking ? (
+              <PredictCovered />
+            ) : (
+              <>
+                <SeenLines
+                  season={season}
+                  station={station}
+                  lines={see}
+                  rows={[...rows, ...saidValues(season, station, words, shown)]}
+                />
+                <SeenTable season={season} station={station} rows={rows} />
+              </>
+            )
           }
           change={
-            <Steady on={[scenario, season, station]}>
+            <Steady on={[scenario, season, station, taken]}>
               <DecisionsPanel scenario={scenario} station={station} onDecide={decide} />
+              <UndoChoice left={taken.length} onUndo={undo} />
             </Steady>
           }
           changed={
-            changes.length > 0 ? (
-              <Steady on={[season, before, station, words]}>
-                {before ? null : <p class="caption">{messages.scenes.firstLook}</p>}
-                <WhatChanged
-                  heading={before ? messages.readings.changedHeading : messages.readings.heading}
-                  changes={changes}
-                  headingUnseen
-                />
-              </Steady>
+            asking ? (
+              <PredictCovered />
             ) : (
-              <p>{stopped}</p>
+              <Steady on={[season, last, station, words, stopped]}>
+                {last ? (
+                  <DownstreamLine
+                    before={last}
+                    after={season}
+                    runOf={({ scenario: decided }) => session.runOf(decided, seed)}
+                  />
+                ) : null}
+                {changes.length > 0 ? (
+                  <>
+                    {last ? null : <p class="caption">{messages.scenes.firstLook}</p>}
+                    <WhatChanged
+                      heading={last ? messages.readings.changedHeading : messages.readings.heading}
+                      changes={changes}
+                      headingUnseen
+                    />
+                  </>
+                ) : (
+                  <p>{stopped}</p>
+                )}
+              </Steady>
             )
           }
         />
-        <Steady on={[season, station]}>
-          <FibrePanel season={season} station={station} />
+        <Steady on={[season, station, asking]}>
+          {asking ? null : <FibrePanel season={season} station={station} />}
           <SewistLine station={station} />
         </Steady>
       </aside>
       <div class="season-ledger">
-        <Steady on={[season, station, stopped, session, preferences.theme]}>
+        <Steady on={[season, station, stopped, session, preferences.theme, predict.on, asking]}>
           {stopped ? <p class="stop-note">{stopped}</p> : null}
-          <LedgerPanel season={season} station={station} theme={preferences.theme} />
-          {station === 'ginning' ? <SeedPanel season={season} /> : null}
-          {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
-          {station === 'classing' ? <MoneyPanel season={season} /> : null}
-          <PracticePanel season={season} station={station} />
-          <DoubtPanel season={season} />
+          {asking ? (
+            <PredictCovered />
+          ) : (
+            <>
+              <LedgerPanel season={season} station={station} theme={preferences.theme} />
+              {station === 'ginning' ? <SeedPanel season={season} /> : null}
+              {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
+              {station === 'classing' ? <MoneyPanel season={season} /> : null}
+              <PracticePanel season={season} station={station} />
+              <DoubtPanel season={season} />
+            </>
+          )}
           <CarePanel station={station} scenario={scenario} />
+          <PredictSwitch on={predict.on} onChange={predict.turn} />
           <FarmBar session={session} scenario={scenario} seed={seed} />
         </Steady>
       </div>
