@@ -84,7 +84,7 @@ test(
     await page.getByRole('heading', { name: 'Of 100 flowers' }).waitFor({ timeout: patience });
     await page.getByRole('button', { name: 'No more questions' }).press('Enter');
     await page.locator('.what-changed').first().waitFor();
-    expect(await page.evaluate(() => location.hash)).not.toContain('predict');
+    await expect.poll(() => page.evaluate(() => location.hash)).not.toContain('predict');
     expect(await page.evaluate(() => localStorage.getItem('seamfield.predict.1'))).toBeNull();
     await finish();
   },
