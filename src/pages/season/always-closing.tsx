@@ -31,7 +31,7 @@ export function AlwaysClosing(props: AlwaysClosingProps) {
   const text = words.formats.powerOfTen(closingErrorRelative(ledger));
   return (
     <span class="always-closing">
-      {words.messages.ledger.unaccounted} <WorkingNumber text={text} source={sourceOf(props, words)} />
+      {words.messages.ledger.accountedBut} <WorkingNumber text={text} source={sourceOf(props, words)} />
     </span>
   );
 }

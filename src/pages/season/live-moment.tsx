@@ -6,8 +6,11 @@ import { SceneView, type SceneViewProps } from './scene-view.tsx';
 import type { Session } from './season-session.ts';
 import { TimeBar, type TimeBarProps } from './time-bar.tsx';
 
-/** Panels, and a picture that does not move, follow the season this often: more would flood a reader, and the page. */
-const panelMs = 250;
+/**
+ * Panels, and a picture that does not move, follow the season this often at most: with every step by day and by week, so that
+ * picture and table say the same, and not with every frame by stage.
+ */
+const panelMs = 100;
 
 /**
  * The moment of the runner.
@@ -41,7 +44,7 @@ function useMoment(session: Session, leastMs: number): Moment {
   return moment;
 }
 
-/** The moment as the panels show it, a few times a second at most. */
+/** The moment as the panels show it. */
 export const usePanelMoment = (session: Session): Moment => useMoment(session, panelMs);
 
 /** What a picture shows at a moment: the beginning, while the runner is still at another station. */

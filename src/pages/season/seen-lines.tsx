@@ -18,6 +18,13 @@ export interface SeenLinesProps {
   readonly rows: readonly TwinRow[];
 }
 
+/** A value of more letters than this may break over two lines. */
+const longest = 24;
+
+/** The stop or comma that words begin with, where they follow a number. */
+const stopAfter = (value: number | null, words: string): string =>
+  value === null ? '' : (/^[.,;:)]+/.exec(words)?.[0] ?? '');
+
 /** What is seen, in sentences whose numbers open their workings. */
 export function SeenLines({ season, station, lines, rows }: SeenLinesProps) {
   const words = useWords();
@@ -29,15 +36,23 @@ export function SeenLines({ season, station, lines, rows }: SeenLinesProps) {
     <>
       {lines.map((line, at) => {
         const sources: WorkingSource[] = [];
-        const parts = splitAtValues(
+        const pieces = splitAtValues(
           line,
           known.map(({ text }) => text),
-        ).map(({ text, value }, i) => {
-          if (value === null) return <Fragment key={i}>{text}</Fragment>;
+        );
+        const parts = pieces.map(({ text, value }, i) => {
+          const stop = stopAfter(pieces[i - 1]?.value ?? null, text);
+          if (value === null) return <Fragment key={i}>{text.slice(stop.length)}</Fragment>;
           const { label, asked } = known[value]!;
           const source = workingSource(season, words, asked, label, `line/${at}/${i}/`);
           sources.push(source);
-          return <WorkingNumber key={i} text={text} source={source} />;
+          // A number and the stop behind it stay on one line.
+          return (
+            <span key={i} class={text.length < longest ? 'keep-together' : undefined}>
+              <WorkingNumber text={text} source={source} />
+              {stopAfter(value, pieces[i + 1]?.text ?? '')}
+            </span>
+          );
         });
         return (
           <Fragment key={at}>

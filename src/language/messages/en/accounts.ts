@@ -89,6 +89,7 @@ export const ledger = {
   all: 'All',
   water: 'Water',
   unaccounted: 'Unaccounted',
+  accountedBut: 'All accounted for, but',
   closes: 'In less out: {amount} left over. Closing error {error} of what came in.',
   closesExactly: 'In less out: {amount} left over. It closes exactly.',
   open: 'In less out: {amount}. This ledger does not close; please tell us.',

@@ -75,6 +75,7 @@ export const ledger: typeof englishLedger = {
   all: 'Todo',
   water: 'Agua',
   unaccounted: 'Sin explicar',
+  accountedBut: 'Todo explicado, menos',
   closes: 'Entró menos salió: sobran {amount}. Error de cierre: {error} de lo que entró.',
   closesExactly: 'Entró menos salió: sobran {amount}. Cierra exacto.',
   open: 'Entró menos salió: {amount}. Este registro no cierra; conviene avisarnos.',

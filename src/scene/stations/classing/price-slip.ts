@@ -71,7 +71,7 @@ export function priceLines(slip: PriceSlip, box: Box, text: number, shown: numbe
   const pxPerCent = most > least ? (inner.width - 8) / (most - least) : 0;
   const xOf = (cents: number) => inner.x + 4 + (cents - least) * pxPerCent;
   const marks: Mark[] = [];
-  slip.lines.slice(0, shown).forEach(({ label, text: amount, cents }, i) => {
+  slip.lines.forEach(({ label, text: amount, cents }, i) => {
     const y = top + i * rowTall;
     const wordsTall = bars ? text * 1.25 : rowTall;
     const amountWide = Math.min(inner.width * 0.4, Math.max(4, amount.length) * text * 0.62);
@@ -79,8 +79,15 @@ export function priceLines(slip: PriceSlip, box: Box, text: number, shown: numbe
       ...letter(
         label,
         { x: inner.x, y, width: inner.width - amountWide - 6, height: wordsTall, anchor: 'start', stands: 'middle' },
-        { size: text },
+        { size: text, ink: i < shown ? 'ink' : 'walnut' },
       ),
+    );
+    // What is still to come stands there by name, over a thread to write on.
+    if (i >= shown) {
+      marks.push(thread(inner.x + inner.width - amountWide, y + wordsTall - 3, amountWide));
+      return;
+    }
+    marks.push(
       ...letter(
         amount,
         {
@@ -96,8 +103,8 @@ export function priceLines(slip: PriceSlip, box: Box, text: number, shown: numbe
     );
     if (bars) marks.push(...barMarks(`classing/bar${i}`, i, steps, y + wordsTall + 1, rowTall - wordsTall - 4, xOf));
   });
-  if (!summed) return marks;
   const y = inner.y + inner.height - totalTall;
+  if (!summed) return [...marks, thread(inner.x, y, inner.width), thread(inner.x, y + totalTall, inner.width)];
   return [
     ...marks,
     group('price', [
@@ -146,6 +153,15 @@ export function priceLines(slip: PriceSlip, box: Box, text: number, shown: numbe
     ),
   ];
 }
+
+/** A basted thread where something will be written. */
+const thread = (x: number, y: number, wide: number): Mark => ({
+  kind: 'stitches',
+  stitches: Array.from({ length: Math.max(1, Math.floor(wide / 9)) }, (_, i) => [x + i * 9, y, x + i * 9 + 5, y]),
+  ink: 'walnut',
+  width: 1.2,
+  flat: true,
+});
 
 /** One step of the price: from where it was to where it comes; the base is the line they start from. */
 function barMarks(

@@ -71,10 +71,10 @@ function layWide(room: HarvestRoom): Layout {
   const off = dofferOf(drum);
   const pad = { x: drum.x - 0.86 * r, y: drum.y + 0.66 * r, size: 0.4 * r, turn: 0.9 };
   const alongY = top + grown + 3 + along / 2;
-  const under = top + grown + along + 9;
+  const under = top + grown + along + 4;
   const line = tagHeight(textPx);
   const under2 = tagHeight(textPx, w > 760 ? 1 : 2);
-  const weatherY = under + under2 + 7;
+  const weatherY = under + under2 + 3;
   const waterY = 0.93 * h;
   return {
     drum,
@@ -139,10 +139,10 @@ function layWide(room: HarvestRoom): Layout {
     tags: {
       'in/grown': slotAt(10, 8, 0.22 * w, 0.16 * h),
       'in/takenAlong': slotAt(10, under, 0.215 * w, under2),
-      'out/weathered': slotAt(10, weatherY + 5, 0.235 * w, under2),
+      'out/weathered': slotAt(10, weatherY + 2, 0.235 * w, under2),
       ...(w > 760
         ? {
-            'in/moistureTakenUp': slotAt(10, waterY - line - 2, 0.235 * w, line),
+            'in/moistureTakenUp': slotAt(10, waterY - line, 0.235 * w, line),
             'out/evaporated': slotAt(0.275 * w + 4, 8, 0.16 * w, 0.16 * h),
           }
         : {}),

@@ -6,7 +6,7 @@ export const boll = {
   place: 'node {node}: {locks} locks, {seeds} seeds',
   placeCut: 'node {node}, cut open: {locks} locks, {seeds} seeds',
   placeShort: '{locks} locks, {seeds} seeds',
-  length: 'fibers so far: {length}',
+  length: 'Fibers so far: {length}',
   wall: 'fiber cut across, {share} filled',
   lengthNote:
     'The picture lets fibers lengthen evenly until they are full at {days} on the boll’s clock; only that end is published.',

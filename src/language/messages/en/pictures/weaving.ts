@@ -1,7 +1,7 @@
 export const weaving = {
   in: {
     lot: 'Yarn {mass}',
-    warpSize: 'Size on the warp {mass}',
+    warpSize: 'Size (starch) {mass}',
     finish: 'Finish {mass}',
     moistureTakenUp: 'From the air {mass}',
   },

@@ -7,7 +7,7 @@ export const boll: typeof english = {
   place: 'nudo {node}: {locks} gajos, {seeds} semillas',
   placeCut: 'nudo {node}, cortada: {locks} gajos, {seeds} semillas',
   placeShort: '{locks} gajos, {seeds} semillas',
-  length: 'fibras hasta hoy: {length}',
+  length: 'Fibras hasta hoy: {length}',
   wall: 'fibra cortada, {share} llena',
   lengthNote:
     'En el dibujo las fibras crecen parejo hasta su largo completo a los {days} del reloj de la bellota; solo ese final está publicado.',
