@@ -141,6 +141,6 @@ function readMarks({ scale, words, box }: PlacedScale, i: number, { text }: Clas
 function priceMarks({ price }: ClassingScene, layout: ClassingLayout, progress: number): Mark[] {
   const lines = price.lines.length;
   const share = (progress - priceFrom) / (summedFrom - priceFrom);
-  const shown = Math.max(0, Math.min(lines, Math.floor(share * lines + 1)));
-  return share < 0 ? [] : priceLines(price, layout.price, layout.text, shown, progress >= summedFrom);
+  const shown = share < 0 ? 0 : Math.min(lines, Math.floor(share * lines + 1));
+  return priceLines(price, layout.price, layout.text, shown, progress >= summedFrom);
 }
