@@ -92,6 +92,8 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
   useWorkingClosesOn(station);
   const shown = pictureMoment(moment, station, span);
   const { dayOfYear } = shown;
+  // The mill and the sewing table come when somebody orders: the model gives them no day.
+  const dated = index <= stationIds.indexOf('classing');
   const name = messages.stations[station].name;
   const send = session.actor.send;
   const narrow = useNarrow('(max-width: 56rem)');
@@ -167,7 +169,8 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
             all: formats.count(stationIds.length),
           })}
           <br />
-          {formats.day(((dayOfYear - 1) % 365) + 1)}, {scenario.name[words.language]}
+          {dated ? `${formats.day(((dayOfYear - 1) % 365) + 1)}, ` : ''}
+          {scenario.name[words.language]}
           <AlwaysClosing season={season} station={station} />
         </p>
         {narrow ? null : map}

@@ -35,8 +35,8 @@ export const classing = {
     noThirties: 'No premiums of those years were found in print: one price for all grades.',
   },
   caption:
-    'Each piece: {tuft}. Madder: bale {number}. Knots and threads: the season’s {bales}. Color chart: our own, not the official one.',
-  captionShort: 'Each piece: {tuft}. Madder: bale {number}. Pale: all {bales}.',
+    'Each piece: {tuft}. Red: bale {number}. Knots and threads: the season’s {bales}. Color chart: our own, not the official one.',
+  captionShort: 'Each piece: {tuft}. Red: bale {number}. Pale: all {bales}.',
   captionEye: 'Each piece: {tuft}. Bale {number} of {bales}. No instrument in those years.',
   see: 'A sample of bale {number} is cut from both its sides: {sample} from a bale. The coupon has the number of the tag.',
   seeThirties:
@@ -50,7 +50,7 @@ export const classing = {
   seeFlat: 'The price is {total} for every grade. {weight} is {money}.',
   seeChart: 'The color chart is our own and simpler than the official one.',
   seeScale:
-    'Madder marks this bale. Pale knots and threads stand for the season’s {bales}. Under micronaire a plus is a premium and a minus a discount.',
+    'Red marks this bale. Pale knots and threads stand for the season’s {bales}. Under micronaire a plus is a premium and a minus a discount.',
   fibers: 'The lines are fibers of the season’s lint, longest first, drawn to the length of this bale.',
   rows: {
     weight: 'Weight that is paid',
