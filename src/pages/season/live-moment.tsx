@@ -30,8 +30,8 @@ function useMoment(session: Session, leastMs: number): Moment {
     };
     const stop = session.runner.subscribe(() => {
       if (frame !== null || timer !== null) return;
-      const wait = last + leastMs - performance.now();
-      if (wait > 0) timer = window.setTimeout(show, wait);
+      // Off the frame, and each in a task of its own: panels and picture drawn within one frame would make it a long one.
+      if (leastMs > 0) timer = window.setTimeout(show, Math.max(0, last + leastMs - performance.now()));
       else frame = requestAnimationFrame(show);
     });
     show();
