@@ -12,8 +12,8 @@ import { openStage } from '../../src/scene/stage.ts';
 const size = { width: 808, height: 388 };
 type Step = (seconds: number) => void;
 /** A page's clock is coarse: many calls are timed together. */
-const callsTogether = 100;
-const times = 8;
+const callsTogether = 40;
+const times = 5;
 
 /** Milliseconds of one update and render call: the quickest of several runs of many, the first left out. */
 function cost(step: Step): number {
