@@ -186,6 +186,20 @@ export const bollFacts = {
   ),
   wallBeginsMass: derived(0.1, 'fraction', [0.05, 0.15], 'fits the published 40 % at the end of elongation'),
   elongatedDays: published(27, 'day', [20, 27], 'Kinetics of Cell Elongation, 1973'),
+  wallOfSectionGrown: memory(
+    0.577,
+    'fraction',
+    [0.5, 0.65],
+    'Peirce & Lord 1939: degree of thickening of standard cotton, wall over the whole section of a ripe fiber',
+    'pictures draw the section of a fiber with it',
+  ),
+  fullSizeDays: memory(
+    21,
+    'day',
+    [20, 25],
+    'UGA Bulletin 1252: a boll is full size about three weeks after the flower',
+    'pictures',
+  ),
   elongatedMass: published(0.4, 'fraction', [0.35, 0.45], 'Kinetics of Cell Elongation, 1973'),
   safeAgeDays: derived(
     34,

@@ -1,5 +1,6 @@
 import { fill } from '../../../language/fill.ts';
 import type { Words } from '../../../language/words.ts';
+import { stageFacts } from '../../../model/field/facts.ts';
 import type { Season } from '../../../model/season.ts';
 import { type LargeFlower, layOutBloom } from '../../../scene/stations/bloom/bloom.ts';
 import { siteOn } from '../../../scene/stations/plant/plant-sample.ts';
@@ -10,9 +11,6 @@ import { fieldDayOn, flowerShown, plantOf } from './field-plant.ts';
 import { bloomWords, fieldWords } from './field-words.ts';
 import type { StationPicture } from './picture.ts';
 import { said } from './row-steps.ts';
-
-/** Days from a square that can be seen to its flower, where the plant's own days are not known. Published: 20 to 25. */
-const squareDays = 22;
 
 /** The flower shown large on a day, with its words. */
 function largeFlowerOf(season: Season, dayOfYear: number, words: Words): LargeFlower {
@@ -40,7 +38,8 @@ function largeFlowerOf(season: Season, dayOfYear: number, words: Words): LargeFl
     return { site: found, state, grown: 1, title: titles[state.ageDays]!, place, placeShort };
   }
   const ageDays = dayOfYear - site.squareDay;
-  const whole = site.flowerDay === null ? squareDays : site.flowerDay - site.squareDay;
+  // A square that never flowers grows as one that does.
+  const whole = site.flowerDay === null ? stageFacts.flowerDays.value : site.flowerDay - site.squareDay;
   return {
     site: found,
     state: { kind: 'square', ageDays },

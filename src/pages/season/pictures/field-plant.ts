@@ -1,11 +1,10 @@
 import type { FieldDay, FieldSeason } from '../../../model/field/field-season.ts';
 import { type FruitSite, type PlantSample, samplePlant } from '../../../model/field/sample-plant.ts';
+import { leafRemaining } from '../../../model/field/weathering.ts';
 import { openStream } from '../../../model/random.ts';
 import type { Season } from '../../../model/season.ts';
 import { type SiteState, siteOn } from '../../../scene/stations/plant/plant-sample.ts';
 
-/** Days that a harvest aid takes to drop the leaves. Common practice: ten to fourteen days to harvest. */
-const leafDropDays = 10;
 /** Plants drawn by lot until one is in flower on the last day of Bloom. */
 const mostDraws = 12;
 
@@ -45,12 +44,10 @@ export function fieldDayOn(field: FieldSeason, dayOfYear: number): FieldDay {
   return field.days[index]!;
 }
 
-/** Leaves still on, 0 to 1: all until the harvest aid, then falling to what it leaves. */
-export function leafShareOn(field: FieldSeason, dayOfYear: number): number {
-  const aid = field.events.harvestAid;
-  if (aid === null || !field.crop || dayOfYear <= aid) return 1;
-  const dropped = Math.min(1, (dayOfYear - aid) / leafDropDays);
-  return 1 - dropped * (1 - field.crop.leafRemaining);
+/** Leaves still on the plant on a day, 0 to 1: all until a harvest aid or a killing frost, then as the model lets them fall. */
+export function leafShareOn({ events }: FieldSeason, dayOfYear: number): number {
+  const since = (day: number | null) => (day === null || dayOfYear < day ? null : dayOfYear - day);
+  return leafRemaining(since(events.harvestAid), since(events.killingFrost));
 }
 
 /** A site with its place on the plant. */

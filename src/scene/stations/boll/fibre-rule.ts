@@ -1,3 +1,4 @@
+import { bollFacts } from '../../../model/field/facts.ts';
 import { chanceOf, spread } from '../../cloth/chance.ts';
 import { patch } from '../../cloth/patch.ts';
 import { pieceMarks } from '../../cloth/piece.ts';
@@ -18,8 +19,6 @@ export interface RuledFibre {
   readonly wall: number;
 }
 
-/** Wall over whole section of a fully grown fibre: the degree of thickening of standard cotton (Peirce & Lord 1939, from memory). */
-const THICKENING = 0.577;
 /** The first skin, before any wall is laid down, so that a young fibre can be seen. */
 const THIN_SKIN = 0.08;
 /** Threads combed out from the seed. */
@@ -82,7 +81,7 @@ export function fibreOnRule(
 
 /** One fibre cut across, very large: the wall grows inwards and leaves less and less of a hollow. */
 export function fibreSection(x: number, y: number, radius: number, wall: number): Mark[] {
-  const hollow = radius * Math.sqrt(1 - THICKENING * wall - THIN_SKIN);
+  const hollow = radius * Math.sqrt(1 - bollFacts.wallOfSectionGrown.value * wall - THIN_SKIN);
   const flat = { seam: 0, grain: null, scissors: { miss: radius * 0.02, snip: radius * 0.7, bow: 0.01 } } as const;
   return [
     patch('section/wall', ring(x, y, radius, 22, 0.1), 'lint', { shadow: 2.6, ...flat }),

@@ -1,3 +1,4 @@
+import { bollFacts, stageFacts } from '../../../model/field/facts.ts';
 import { greenBollMarks, openBollMarks } from '../../cloth/boll.ts';
 import { chanceOf, spread } from '../../cloth/chance.ts';
 import { cutOnce } from '../../cloth/cut-once.ts';
@@ -22,7 +23,7 @@ export function fruitMarks(
     case 'notYet':
       return [];
     case 'square': {
-      const size = SIZES.square * unit * (0.45 + 0.55 * Math.min(1, state.ageDays / SIZES.squareDays));
+      const size = SIZES.square * unit * (0.45 + 0.55 * Math.min(1, state.ageDays / stageFacts.flowerDays.value));
       return [
         ...cutOnce(
           `square/${name}`,
@@ -40,7 +41,7 @@ export function fruitMarks(
         ),
       ];
     case 'greenBoll': {
-      const size = SIZES.greenBoll * unit * (0.4 + 0.6 * Math.min(1, state.ageDays / SIZES.bollDays));
+      const size = SIZES.greenBoll * unit * (0.4 + 0.6 * Math.min(1, state.ageDays / bollFacts.fullSizeDays.value));
       return [
         ...cutOnce(`boll/${name}`, { x, y: y + size * 0.9, size, wide: 1, turn: spread(chance, 0.25) }, (placing) =>
           greenBollMarks(name, placing),

@@ -20,9 +20,6 @@ export const SIZES = {
   flower: 2.1,
   greenBoll: 1.35,
   openBoll: 1.95,
-  /** A boll is full size about three weeks after the flower (memory: UGA Bulletin 1252). */
-  bollDays: 21,
-  squareDays: 21,
   seedLeavesUntilNode: 9,
   /** Joints at the top that are still green. */
   greenNodes: 7,
