@@ -7,7 +7,9 @@ import { KG_PER_POUND } from '../../../model/units.ts';
 import { type Masses, massOf, plus } from '../../../scene/stations/flow/flow-input.ts';
 import type { InEntry, LabelledEntry, OutEntry } from '../../../scene/stations/flow/labelled-entry.ts';
 import { type LedgerRow, ledgerRows } from '../../../ui/ledger-rows.ts';
+import type { Printed } from '../../../workings/working.ts';
 import { ledgerOf } from '../ledger-panel.tsx';
+import { printed } from '../printed.ts';
 import type { TwinRow } from './picture.ts';
 import { accountSteps, type LedgerAccount } from './row-steps.ts';
 
@@ -83,7 +85,8 @@ export function entryRows(
 }
 
 /** A round mass that pieces stand for, without a show of decimals. */
-export function roundMassText(kg: number, { formats, unitSystem }: Words): string {
+export function roundMass(kg: number, { unitSystem }: Words): Exclude<Printed, { as: 'exact' }> {
   const units = kg / (unitSystem === 'us' ? KG_PER_POUND : 1);
-  return formats.mass(kg, units > 0.95 ? 0 : units > 0.095 ? 1 : 2).text;
+  return { as: 'mass', value: kg, decimals: units > 0.95 ? 0 : units > 0.095 ? 1 : 2 };
 }
+export const roundMassText = (kg: number, words: Words): string => printed(roundMass(kg, words), words);

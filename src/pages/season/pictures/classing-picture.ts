@@ -1,9 +1,11 @@
 import { fill } from '../../../language/fill.ts';
-import type { ClassingScene } from '../../../scene/stations/classing/classing-input.ts';
+import { kilogramsFromPounds, MM_PER_INCH, THIRTY_SECONDS_PER_INCH } from '../../../model/units.ts';
+import type { ClassingScene, PriceLine } from '../../../scene/stations/classing/classing-input.ts';
 import { classingScene, tuftKgOf } from '../../../scene/stations/classing/classing-scene.ts';
 import type { BaleKey } from '../../../workings/bale.ts';
 import { above, atStation } from '../../../workings/steps.ts';
-import type { Step } from '../../../workings/working.ts';
+import type { Printed, Step } from '../../../workings/working.ts';
+import { printed } from '../printed.ts';
 import { colourOf, leafOf, lengthOf, micronaireOf, priceOf } from './classing-scales.ts';
 import { balesText, lengthText, stapleText, type Told, toldOf, totalText, weightText } from './classing-told.ts';
 import type { PictureMoment, PictureSize, StationPicture, TwinRow } from './picture.ts';
@@ -43,6 +45,14 @@ function sceneOf(told: Told, size: PictureSize): ClassingScene {
     },
   };
 }
+
+const lengthValue = (inches: number) => ({ as: 'fibreLength', value: inches * MM_PER_INCH }) as const;
+
+/** A line of the price: the base as it is quoted, what is added or taken off in cents a pound. */
+const priceStep = ({ bale }: Told, { label, cents }: PriceLine, i: number): Step =>
+  i === 0
+    ? said(label, { as: 'centsPerPound', value: bale.baseCentsPerLb }, { at: 'sale' })
+    : said(label, { as: 'number', value: cents, decimals: 2 }, above);
 
 /** The classing room: a bale sampled from both sides, read on its scales, priced line by line. */
 export const classingPicture: StationPicture = {
@@ -98,44 +108,62 @@ export const classingPicture: StationPicture = {
     if (!told) return [];
     const { own, bale, ledger } = told;
     const { formats } = words;
-    const row = (key: keyof typeof own.rows, text: string, steps: readonly Step[] = [], of?: BaleKey): TwinRow => ({
+    const row = (key: keyof typeof own.rows, text: string, steps: readonly Step[], of?: BaleKey): TwinRow => ({
       key,
       label: own.rows[key],
       text,
-      steps: steps.length > 0 || !of ? steps : [said(own.rows[key], { as: 'text', text }, atStation('classing'))],
+      steps,
       ...(of ? { after: { topic: 'bale', number: bale.number, key: of } } : {}),
     });
+    const recorded = (key: keyof typeof own.rows, value: Printed): Step =>
+      said(own.rows[key], value, atStation('classing'));
+    const code = (key: keyof typeof own.rows, text: string) => [recorded(key, { as: 'text', text })];
     const tuftKg = tuftKgOf({ inflow: ledger.inflow.get('lot')!, unitKg: ledger.unitKg });
     const read = bale.byEye
-      ? [row('staple', stapleText(told), [], 'staple'), row('grade', bale.colorName)]
+      ? [
+          row('staple', stapleText(told), code('staple', stapleText(told)), 'staple'),
+          row('grade', bale.colorName, code('grade', bale.colorName)),
+        ]
       : [
-          row('length', `${lengthText(told, bale.reading.lengthIn)}, ${stapleText(told)}`, [], 'staple'),
-          row('color', colourOf(told).value, [], 'color'),
-          row('micronaire', formats.micronaire(bale.reading.micronaire).text, [], 'micronaire'),
-          row('leaf', formats.count(bale.leaf), [], 'leaf'),
+          row(
+            'length',
+            `${lengthText(told, bale.reading.lengthIn)}, ${stapleText(told)}`,
+            [
+              recorded('length', lengthValue(bale.reading.lengthIn)),
+              recorded('staple', { as: 'count', value: bale.staple32nds }),
+              said(own.rows.staple, { as: 'count', value: THIRTY_SECONDS_PER_INCH }, { at: 'definition' }),
+            ],
+            'staple',
+          ),
+          row('color', colourOf(told).value, code('color', colourOf(told).value), 'color'),
+          row(
+            'micronaire',
+            formats.micronaire(bale.reading.micronaire).text,
+            [recorded('micronaire', { as: 'micronaire', value: bale.reading.micronaire })],
+            'micronaire',
+          ),
+          row('leaf', formats.count(bale.leaf), [recorded('leaf', { as: 'count', value: bale.leaf })], 'leaf'),
         ];
     return [
-      row('bale', bale.tag ?? bale.mark ?? '', [
-        said(own.rows.bale, { as: 'text', text: bale.tag ?? bale.mark ?? '' }, atStation('pressing')),
-      ]),
+      row('bale', bale.tag ?? bale.mark ?? '', code('bale', bale.tag ?? bale.mark ?? '')),
       row('in', ledger.massIn('lot'), ledger.steps('in', 'lot')),
       row('sample', ledger.massOut('classingSample', progress), ledger.steps('out', 'classingSample', progress)),
       row('onward', ledger.massOut('lot', progress), ledger.steps('out', 'lot', progress)),
       ...read,
       ...priceOf(told).lines.map(
-        ({ label, text }, i): TwinRow => ({
+        (line, i): TwinRow => ({
           key: `price${i}`,
-          label,
-          text,
-          steps: [said(label, { as: 'text', text }, i === 0 ? { at: 'sale' } : above)],
+          label: line.label,
+          text: line.text,
+          steps: [priceStep(told, line, i)],
           ...(i === 0 ? {} : { after: { topic: 'bale', number: bale.number, key: 'premium' } }),
         }),
       ),
       row('total', totalText(told), [
-        ...priceOf(told).lines.map(({ label, text }) => said(label, { as: 'text', text }, { at: 'sale' })),
+        ...priceOf(told).lines.map((line, i) => priceStep(told, line, i)),
         said(own.rows.total, { as: 'centsPerPound', value: bale.priceCentsPerLb }, above),
       ]),
-      row('value', formats.money(bale.valueUsd), [], 'value'),
+      row('value', formats.money(bale.valueUsd), [recorded('value', { as: 'money', value: bale.valueUsd })], 'value'),
       row('tuft', formats.mass(tuftKg, 0).text, [drawnStep(own.rows.tuft, { as: 'mass', value: tuftKg, decimals: 0 })]),
     ];
   },
@@ -144,11 +172,11 @@ export const classingPicture: StationPicture = {
     if (!told) return [];
     const { bale, own } = told;
     const { formats } = words;
-    const value = (key: string, label: string, text: string, of: BaleKey): TwinRow => ({
+    const value = (key: string, label: string, from: Exclude<Printed, { as: 'exact' }>, of: BaleKey): TwinRow => ({
       key,
       label,
-      text,
-      steps: [said(label, { as: 'text', text }, atStation('classing'))],
+      text: printed(from, words),
+      steps: [said(label, from, atStation('classing'))],
       after: { topic: 'bale', number: bale.number, key: of },
     });
     return [
@@ -158,10 +186,15 @@ export const classingPicture: StationPicture = {
         text: formats.count(bale.number),
         steps: [said(own.rows.bale, { as: 'count', value: bale.number }, atStation('pressing'))],
       },
-      value('weight', own.rows.weight, weightText(told), 'net'),
-      value('ownLength', own.rows.length, lengthText(told, bale.ownReading.lengthIn), 'staple'),
-      value('recordLength', own.rows.length, lengthText(told, bale.reading.lengthIn), 'staple'),
-      value('ownMicronaire', own.rows.micronaire, formats.micronaire(bale.ownReading.micronaire).text, 'micronaire'),
+      value('weight', own.rows.weight, { as: 'mass', value: kilogramsFromPounds(bale.paidLb), decimals: 0 }, 'net'),
+      value('ownLength', own.rows.length, lengthValue(bale.ownReading.lengthIn), 'staple'),
+      value('recordLength', own.rows.length, lengthValue(bale.reading.lengthIn), 'staple'),
+      value(
+        'ownMicronaire',
+        own.rows.micronaire,
+        { as: 'micronaire', value: bale.ownReading.micronaire },
+        'micronaire',
+      ),
       {
         key: 'bales',
         label: own.rows.bale,

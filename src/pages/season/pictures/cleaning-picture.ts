@@ -24,7 +24,7 @@ import { baleShare } from '../../../workings/seed.ts';
 import { above, atStation, mass, percent, step } from '../../../workings/steps.ts';
 import type { Step } from '../../../workings/working.ts';
 import { ledgerOf } from '../ledger-panel.tsx';
-import { baleEntries, roundMassText } from './bale-entries.ts';
+import { baleEntries, roundMass, roundMassText } from './bale-entries.ts';
 import { baleMasses } from './ledger-amounts.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
 import { accountSteps, drawnStep, factStep, type LedgerAccount, said } from './row-steps.ts';
@@ -55,8 +55,13 @@ const kindOf = (machine: string, { scenario }: Season): LineKind =>
     ? 'suctionPipe'
     : (baseOf(machine) as LineKind);
 
+/** What a machine took, and that as it is rounded, kg. */
+interface TakenAsShown extends Taken {
+  readonly shown: { readonly as: 'mass'; readonly value: number; readonly decimals: number };
+}
+
 /** Trash by the machine that took it, the numbers rounded so that they add to the ledger's. */
-function trashTaken(season: Season, { formats, messages, unitSystem }: Words): Map<string, Taken> {
+function trashTaken(season: Season, { formats, messages, unitSystem }: Words): Map<string, TakenAsShown> {
   const ledger = ledgerOf(season, 'cleaning', 'bale');
   const steps = season.cleaning?.machines ?? [];
   if (!ledger) return new Map();
@@ -75,11 +80,12 @@ function trashTaken(season: Season, { formats, messages, unitSystem }: Words): M
     rows.decimals,
   );
   return new Map(
-    taken.map(({ machine, masses }, i): [string, Taken] => [
+    taken.map(({ machine, masses }, i): [string, TakenAsShown] => [
       machine,
       {
         masses,
         amount: (share) => `${formats.number(rounded[i]![0]! * share, rows.decimals)}\u00a0${sign}`,
+        shown: { as: 'mass', value: rounded[i]![0]! / perKg, decimals: rows.decimals },
       },
     ]),
   );
@@ -176,11 +182,11 @@ function takenSteps(season: Season, machine: string, share: number, words: Words
   return [
     step('wholeField', mass(totalKg(taken.masses)), { at: 'machine', machine }),
     ...baleShare(season).steps,
-    step('roundedToAdd', { as: 'text', text: amount.amount(1) }, { at: 'rounding' }),
+    step('roundedToAdd', amount.shown, { at: 'rounding' }),
     ...(share < 1
       ? [
           step('workDone', percent(100 * share, 2), { at: 'drawing' }),
-          step('comeSoFar', { as: 'text', text: amount.amount(share) }, above),
+          step('comeSoFar', { ...amount.shown, value: amount.shown.value * share }, above),
         ]
       : []),
   ];
@@ -226,7 +232,7 @@ export const cleaningPicture: StationPicture = {
     });
     const account = (side: 'in' | 'out', name: LedgerAccount) =>
       accountSteps(season, 'cleaning', side, name, side === 'in' ? 1 : progress, words);
-    const piece = (name: string, kg: number) => [drawnStep(name, { as: 'text', text: roundMassText(kg, words) })];
+    const piece = (name: string, kg: number) => [drawnStep(name, roundMass(kg, words))];
     return [
       row('in', seedCotton.name, seedCotton.amount(1), account('in', 'lot')),
       ...[...trashTaken(season, words)].map(([machine, { amount }]) =>

@@ -81,7 +81,13 @@ function partRows(season: Season, words: Words): TwinRow[] {
         key: 'sack',
         label: own.sackLength,
         text,
-        steps: [factStep(own.sackLength, words.unitSystem === 'us' ? { as: 'text', text } : feet, handSackFeet)],
+        steps: [
+          factStep(
+            own.sackLength,
+            words.unitSystem === 'us' ? { as: 'count', value: handSackFeet.value } : feet,
+            handSackFeet,
+          ),
+        ],
       },
     ];
   }

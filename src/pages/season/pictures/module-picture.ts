@@ -226,7 +226,8 @@ export const modulePicture: StationPicture = {
         said(own.moistureOutLabel, percent(storage.module.moisturePercent), atStation('module')),
       ]),
       row('count', own.countLabel, countText(season, storage, words), [
-        said(own.countLabel, { as: 'text', text: countText(season, storage, words) }, atStation('module')),
+        said(own.countLabel, { as: 'count', value: storage.module.moduleCount }, atStation('module')),
+        said(own.eachLabel, { as: 'mass', value: storage.module.seedCottonKgEach, decimals: 0 }, atStation('module')),
       ]),
       ...entryRows(entries, progress, season, 'module', words),
     ];

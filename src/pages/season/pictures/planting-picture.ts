@@ -266,7 +266,9 @@ export const plantingPicture: StationPicture = {
         key: 'perLength',
         label: rows.perLength,
         text: seeds,
-        steps: [said(rows.perLength, { as: 'text', text: seeds }, decided('planting'))],
+        steps: [
+          said(rows.perLength, { as: 'seeds', value: scenario.decisions.planting.seedsPerFoot }, decided('planting')),
+        ],
       },
       temperature('low', day.minF, { at: 'weather' }),
       temperature('high', day.maxF, { at: 'weather' }),

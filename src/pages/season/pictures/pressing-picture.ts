@@ -11,10 +11,11 @@ import { pressedBales } from '../../../scene/stations/pressing/bale-yard.ts';
 import type { PressingInput, WeighedBale } from '../../../scene/stations/pressing/pressing-input.ts';
 import { pressingLegend, pressingScene } from '../../../scene/stations/pressing/pressing-scene.ts';
 import { above, atStation, percent, step } from '../../../workings/steps.ts';
-import type { Origin, Step } from '../../../workings/working.ts';
-import { baleEntries, roundMassText } from './bale-entries.ts';
+import type { Origin, Printed, Step } from '../../../workings/working.ts';
+import { printed } from '../printed.ts';
+import { baleEntries, roundMass, roundMassText } from './bale-entries.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
-import { accountSteps, factStep, type LedgerAccount, said } from './row-steps.ts';
+import { accountSteps, drawnStep, factStep, type LedgerAccount, said } from './row-steps.ts';
 import { seeText } from './see-text.ts';
 
 /** One pound in a cubic foot. */
@@ -48,34 +49,46 @@ function wholeBales(bales: NonNullable<Season['pressing']>['bales']) {
   return whole.length > 0 ? whole : bales;
 }
 
+type Value = Exclude<Printed, { as: 'exact' }>;
+
+/** One line of the card: its text, and the values that the text is written from. */
+interface CardLine {
+  readonly key: string;
+  readonly name: string;
+  readonly value: string;
+  readonly from: readonly Value[];
+}
+
 /** What is known of the mean whole bale, by name: its weights first. */
-function cardLines(
-  season: Season,
-  words: Words,
-): { readonly key: string; readonly name: string; readonly value: string }[] {
+function cardLines(season: Season, words: Words): CardLine[] {
   const { pressing } = season;
   if (!pressing) return [];
   const own = wordsOf(words);
-  const { formats } = words;
   const whole = wholeBales(pressing.bales);
   const meanKg = whole.reduce((sum, { netKg }) => sum + netKg, 0) / whole.length;
   const { tareKg } = whole[0]!;
   const density = pressing.densityLbPerCubicFoot;
-  const mass = (kg: number) => formats.mass(kg, 1).text;
+  const mass = (kg: number): Value => ({ as: 'mass', value: kg, decimals: 1 });
+  const line = (key: string, name: string, value: Value): CardLine => ({
+    key,
+    name,
+    value: printed(value, words),
+    from: [value],
+  });
+  const { long, wide, thick } = shapeOf(season);
   return [
-    { key: 'net', name: own.net, value: mass(meanKg) },
-    { key: 'gross', name: own.gross, value: mass(meanKg + tareKg) },
-    { key: 'moisture', name: own.moisture, value: formats.percent(pressing.moisturePercent, 1) },
-    { key: 'tare', name: own.tare, value: mass(tareKg) },
-    ...(density === null
-      ? []
-      : [{ key: 'density', name: own.density, value: formats.density(density * kgPerCubicMetre).text }]),
-    { key: 'size', name: own.size, value: sizeText(season, words) },
+    line('net', own.net, mass(meanKg)),
+    line('gross', own.gross, mass(meanKg + tareKg)),
+    line('moisture', own.moisture, { as: 'percent', value: pressing.moisturePercent, decimals: 1 }),
+    line('tare', own.tare, mass(tareKg)),
+    ...(density === null ? [] : [line('density', own.density, { as: 'density', value: density * kgPerCubicMetre })]),
     {
-      key: 'mark',
-      name: own.mark,
-      value: formats.pounds(season.scenario.decisions.pressing.netPounds).text,
+      key: 'size',
+      name: own.size,
+      value: sizeText(season, words),
+      from: [long, wide, thick].map((inches): Value => ({ as: 'length', value: inches })),
     },
+    line('mark', own.mark, { as: 'pounds', value: season.scenario.decisions.pressing.netPounds }),
   ];
 }
 
@@ -183,10 +196,10 @@ export const pressingPicture: StationPicture = {
         pressed.amount(progress),
         account('out', 'lot'),
       ),
-      ...cardLines(season, words).map(({ key, name, value }) =>
+      ...cardLines(season, words).map(({ key, name, value, from }) =>
         row(key, `${input.labels.mean}: ${name.toLocaleLowerCase(words.language)}`, value, [
           step('balesPressed', { as: 'count', value: pressing.bales.length }, atStation('pressing')),
-          said(`${input.labels.mean}: ${name}`, { as: 'text', text: value }, atStation('pressing')),
+          ...from.map((each) => said(`${input.labels.mean}: ${name}`, each, atStation('pressing'))),
         ]),
       ),
       row('bales', own.rows.bales, formats.count(pressedBales(bales, progress)), [
@@ -209,8 +222,12 @@ export const pressingPicture: StationPicture = {
       row('tramper', own.tramper, fill(own.strokes, { strokes: formats.count(trampingFacts.tramper.value) }), [
         factStep(own.tramper, { as: 'count', value: trampingFacts.tramper.value }, trampingFacts.tramper),
       ]),
-      seen('piece', own.rows.piece, roundMassText(legend.tuftKg, words), { at: 'drawing' }),
-      seen('bit', own.rows.bit, roundMassText(legend.bitKg, words), { at: 'drawing' }),
+      row('piece', own.rows.piece, roundMassText(legend.tuftKg, words), [
+        drawnStep(own.rows.piece, roundMass(legend.tuftKg, words)),
+      ]),
+      row('bit', own.rows.bit, roundMassText(legend.bitKg, words), [
+        drawnStep(own.rows.bit, roundMass(legend.bitKg, words)),
+      ]),
     ];
   },
   said(season, words) {

@@ -108,7 +108,7 @@ function sewnSteps({ scenario }: Season, { patchInchesPerBoll, sewnPatchInches }
   const { seamInches } = scenario.decisions.sewing;
   return [
     said(rows.patch, { as: 'length', value: patchInchesPerBoll ?? 0, decimals: 2 }, atStation('sewing')),
-    said(rows.seam, { as: 'text', text: words.formats.seam(seamInches).text }, decided('sewing')),
+    said(rows.seam, { as: 'seam', value: seamInches }, decided('sewing')),
     said(rows.sewn, { as: 'length', value: sewnPatchInches ?? 0, decimals: 2 }, above),
   ];
 }
@@ -171,7 +171,7 @@ export const sewingPicture: StationPicture = {
         ? []
         : [row('sewn', formats.length(sewing.sewnPatchInches, 2).text, sewnSteps(season, sewing, words))]),
       row('seam', formats.seam(seamInches).text, [
-        said(rows.seam, { as: 'text', text: formats.seam(seamInches).text }, decided('sewing')),
+        said(rows.seam, { as: 'seam', value: seamInches }, decided('sewing')),
       ]),
       row('needle', sewing.needle.needles.join(' – '), { reading: 'needle' }),
       row('thread', threadText(sewing, words), threadSteps(sewing, words)),

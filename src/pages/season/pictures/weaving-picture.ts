@@ -11,7 +11,8 @@ import { slowed } from '../../../scene/stations/slowed.ts';
 import type { Sett, ShownCloth, WeavingScene } from '../../../scene/stations/weaving/weaving-input.ts';
 import { weavingLegend, weavingScene } from '../../../scene/stations/weaving/weaving-scene.ts';
 import { above, atStation, exact, percent, step } from '../../../workings/steps.ts';
-import type { Origin, Step } from '../../../workings/working.ts';
+import type { Origin, Printed, Step } from '../../../workings/working.ts';
+import { printed } from '../printed.ts';
 import { type PictureLedger, pictureLedger } from './ledger-words.ts';
 import type { PictureMoment, PictureSize, StationPicture, TwinRow } from './picture.ts';
 import { drawnStep, factStep, said } from './row-steps.ts';
@@ -73,17 +74,19 @@ function toldOf(season: Season, words: Words): Told | null {
   };
 }
 
+/** Threads of an inch in the reader's unit, whole where they are whole. */
+function settValue(perInch: number, { unitSystem }: Words): Exclude<Printed, { as: 'exact' }> {
+  const value = unitSystem === 'us' ? perInch : (perInch * mmPerCm) / MM_PER_INCH;
+  return { as: 'number', value, decimals: Math.abs(value - Math.round(value)) < 1e-6 ? 0 : 1 };
+}
+
 /** A sett in the reader's unit: two numbers and the unit. */
-function settWords({ across, along }: Sett, { unitSystem, formats, messages }: Words) {
-  const us = unitSystem === 'us';
-  const each = (perInch: number) => {
-    const value = us ? perInch : (perInch * mmPerCm) / MM_PER_INCH;
-    return formats.number(value, Math.abs(value - Math.round(value)) < 1e-6 ? 0 : 1);
-  };
+function settWords({ across, along }: Sett, words: Words) {
+  const each = (perInch: number) => printed(settValue(perInch, words), words);
   return {
     ends: each(across),
     picks: each(along),
-    unit: messages.units[us ? 'threadsPerInch' : 'threadsPerCentimetre'].sign,
+    unit: words.messages.units[words.unitSystem === 'us' ? 'threadsPerInch' : 'threadsPerCentimetre'].sign,
   };
 }
 
@@ -177,21 +180,20 @@ function sceneOf(told: Told, size: PictureSize): WeavingScene {
   };
 }
 
-/** Threads a length as the picture writes them. */
-const settStep = (label: string, sett: Sett, words: Words, from: Origin): Step => {
-  const { ends, picks, unit } = settWords(sett, words);
-  return said(label, { as: 'text', text: `${ends} × ${picks} ${unit}` }, from);
-};
+/** Threads across and along as the picture writes them. */
+function threadSteps(label: string, { across, along }: Sett, words: Words, from: Origin): Step[] {
+  return [across, along].map((perInch) => said(label, settValue(perInch, words), from));
+}
 
 /** Finished threads, and how the finish let out gives those on the loom. */
 function settSteps({ own, words, knit }: Told, cloth: ShownCloth, of: 'onLoom' | 'finished'): Step[] {
-  const finished = settStep(own.rows.finished, cloth.finished, words, atStation('weaving'));
-  if (of === 'finished') return [finished];
+  const finished = threadSteps(own.rows.finished, cloth.finished, words, atStation('weaving'));
+  if (of === 'finished') return finished;
   return [
-    finished,
+    ...finished,
     step('shrinkLength', percent(cloth.shrink.length), atStation('weaving')),
     step('shrinkWidth', percent(cloth.shrink.width), atStation('weaving')),
-    settStep(own.rows[knit ? 'onMachine' : 'onLoom'], cloth.onLoom, words, above),
+    ...threadSteps(own.rows[knit ? 'onMachine' : 'onLoom'], cloth.onLoom, words, above),
   ];
 }
 
@@ -315,7 +317,9 @@ export const weavingPicture: StationPicture = {
     if (stopped) {
       const most = settWords({ across: stopped.maximumSettPerInch, along: 0 }, words).ends;
       return [
-        value('most', own.rows.onLoom, most, [said(own.rows.onLoom, { as: 'text', text: most }, atStation('weaving'))]),
+        value('most', own.rows.onLoom, most, [
+          said(own.rows.onLoom, settValue(stopped.maximumSettPerInch, words), atStation('weaving')),
+        ]),
       ];
     }
     if (!cloth) return [];

@@ -8,11 +8,15 @@ import { seenAsked } from '../../../../src/pages/season/pictures/seen-asked.ts';
 import { stationPictures } from '../../../../src/pages/season/pictures/station-pictures.ts';
 import { splitAtValues } from '../../../../src/pages/season/split-at-values.ts';
 import { workingText } from '../../../../src/pages/season/working-text.ts';
+import { workOut } from '../../../../src/workings/work-out.ts';
 import { everyWords, seasonOf } from './picture-cases.ts';
 
 /** Numbers as they are written, without the point or comma that ends a sentence. The year of the hand-cranked gin is a name. */
 const numbersIn = (text: string): string[] =>
   (text.match(/\d(?:[\d.,]*\d)?/g) ?? []).filter((number) => number !== '1793');
+
+/** Values that are codes of the trade, the same in every language: tags and marks, grades, staples and thread numbers by name. */
+const codes = ['bale', 'color', 'staple', 'grade', 'first', 'last', 'thread'];
 
 /** Numbers of a value that stand in no line of its working. */
 async function unworked(row: TwinRow, ...[season, station, words]: Place): Promise<string[]> {
@@ -21,7 +25,11 @@ async function unworked(row: TwinRow, ...[season, station, words]: Place): Promi
   const working = await workingText(season, asked, words);
   if (!working) return ['no working'];
   if (asked.topic === 'reading') return working.result === row.text ? [] : [`${row.text} is not ${working.result}`];
-  const known = new Set(working.lines.flatMap(({ value }) => numbersIn(value)));
+  // A line that hands over words already written proves nothing: only what is written from the model's values counts, and codes.
+  const steps = workOut(season, asked);
+  if (codes.includes(row.key)) return [];
+  const written = working.lines.filter((_, at) => steps?.kind !== 'procedure' || steps.steps[at]!.value.as !== 'text');
+  const known = new Set(written.flatMap(({ value }) => numbersIn(value)));
   return numbersIn(row.text).filter((number) => !known.has(number));
 }
 type Place =
@@ -40,7 +48,8 @@ describe.each(farms.map((farm) => [farm.id, farm] as const))('%s', (_, farm) => 
           const moment = { dayOfYear: Math.round(fromDay + (toDay - fromDay) * progress), progress };
           const rows = stationPictures[station].rows(season, words, moment);
           const place: Place = [season, station, words];
-          for (const row of rows) expect(await unworked(row, ...place), `${row.key}: ${row.text}`).toEqual([]);
+          for (const row of [...rows, ...saidValues(season, station, words, moment)])
+            expect(await unworked(row, ...place), `${row.key}: ${row.text}`).toEqual([]);
           const values = [...rows, ...saidValues(season, station, words, moment)].filter((row) =>
             seenAsked(station, row),
           );

@@ -23,6 +23,7 @@ export const moduleWords = {
   verdict: 'Verdict',
   moistureInLabel: 'Moisture as it came',
   moistureOutLabel: 'Moisture as it goes to the gin',
+  eachLabel: 'In each',
   countLabel: 'In the yard',
   seeRound: 'A round module in its wrap stands in the yard with a probe in its core; the farm’s others stand behind.',
   seeConventional:

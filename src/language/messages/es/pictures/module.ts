@@ -30,6 +30,7 @@ export const moduleWords: typeof english = {
   verdict: 'Veredicto',
   moistureInLabel: 'Humedad al llegar',
   moistureOutLabel: 'Humedad al salir a la despepitadora',
+  eachLabel: 'En cada uno',
   countLabel: 'En el patio',
   seeRound:
     'Un módulo redondo envuelto espera en el patio con una sonda en el centro; detrás están los demás de la granja.',
