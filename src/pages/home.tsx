@@ -54,7 +54,10 @@ export function Home({ theme, onProjector }: HomeProps) {
       size: furrowSize,
       labels: {
         rowTicks: Array.from({ length: furrowFeet(furrowSize.width) + 1 }, (_, feet) =>
-          feet === 0 ? { feet } : { feet, text: formats.length(feet * 12).text },
+          // At either end a word would be cut off.
+          feet === 0 || feet === furrowFeet(furrowSize.width)
+            ? { feet }
+            : { feet, text: formats.length(feet * 12).text },
         ),
       },
     });

@@ -16,11 +16,11 @@ export interface DoorsProps {
 
 /** The first view: what this is, in one fact, and the doors. The first door is the loud one. */
 export function Doors({ hrefOf, onOpen, pictures = {}, doors = ['season', 'bench', 'teach'] }: DoorsProps) {
-  const { messages } = useWords();
+  const { messages, unitSystem } = useWords();
   const { doors: words } = messages.navigation;
   return (
     <div class="doors">
-      <h1>{words.heading}</h1>
+      <h1>{words.heading[unitSystem]}</h1>
       <p class="doors-lead">{words.lead}</p>
       <ul>
         {doors.map((door, index) => (

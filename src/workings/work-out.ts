@@ -45,11 +45,11 @@ export type Asked =
   | { readonly topic: 'array'; readonly index: number; readonly share: number; readonly laid: number }
   /** This season's figure beside what practitioners say. */
   | { readonly topic: 'practice'; readonly id: PracticeId }
-  /** A value of a picture, with the steps that the picture knows. */
+  /** A value whose steps the page itself knows, such as one of a picture. */
   | {
       readonly topic: 'seen';
-      readonly station: StationId;
-      readonly key: string;
+      /** Where it stands on the page: tells its numbers apart. */
+      readonly at: string;
       readonly text: string;
       readonly steps: readonly Step[];
       /** A number that is worked out before those. */

@@ -10,7 +10,7 @@ import type { OutcomeWriting } from './doubt-outcomes.ts';
 import { workingSource } from './working-source.ts';
 
 const source = (season: Season, words: Words, key: string, name: string, text: string, steps: readonly Step[]) =>
-  workingSource(season, words, { topic: 'seen', station: 'sewing', key: `doubt/${key}`, text, steps }, name);
+  workingSource(season, words, { topic: 'seen', at: `doubt/${key}`, text, steps }, name);
 
 /** How a number of the strips table was come by: seasons in order, and the two between which the share lies. */
 export function quantileSource(

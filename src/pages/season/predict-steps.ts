@@ -41,8 +41,7 @@ function stepsTo(season: Season, station: StationId, words: Words): Step[] {
 /** What opens the working of an answer that is none of its station's figures. The days to the open boll follow its date. */
 export const answerAsked = (season: Season, station: StationId, text: string, words: Words): Asked => ({
   topic: 'seen',
-  station,
-  key: 'answer',
+  at: `${station}/row/answer`,
   text,
   steps: stepsTo(season, station, words),
   ...(station === 'boll' ? { after: { topic: 'reading', station, key: 'firstOpenBoll' } as const } : {}),

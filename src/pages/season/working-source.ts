@@ -25,7 +25,7 @@ function keyOf(asked: Asked): string {
     case 'practice':
       return `practice/${asked.id}`;
     case 'seen':
-      return `${asked.station}/row/${asked.key}`;
+      return asked.at;
     case 'journey':
       return `journey/${asked.part}/${asked.station}/${asked.of}`;
   }

@@ -188,7 +188,7 @@ function Gallery({ messages }: { messages: Messages }) {
         </ErrorBoundary>
         <Twin
           name={stations.ginning.name}
-          see={<p>{messages.scenes.widthIsMass}</p>}
+          see={<p>{messages.scenes.firstLook}</p>}
           change={<p>{messages.scenes.none}</p>}
         />
       </div>

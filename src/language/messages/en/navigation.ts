@@ -15,7 +15,10 @@ export const navigation = {
     model: 'The model',
   },
   doors: {
-    heading: 'One boll makes a patch about four inches square.',
+    heading: {
+      us: 'One boll makes a patch about four inches square.',
+      metric: 'One boll makes a patch about ten centimeters square.',
+    },
     lead: 'Follow the cotton from seed to seam. Every pound is counted, from the planter to the cutting table.',
     season: { name: 'Follow a season', line: 'Plant, pick, gin, spin and weave. Decide things, and see what changes.' },
     bench: { name: 'Ask about a cloth', line: 'Begin at the loom: set the threads, the weave and the finish.' },

@@ -48,7 +48,6 @@ export const readings = {
   scales: { bale: 'one bale’s worth', field: 'the whole field' },
   spinVerdicts: { comfortable: 'easily', strained: 'with strain', impossible: 'no' },
   moduleVerdicts: { sound: 'sound', ginSoon: 'gin soon', ginNow: 'gin now' },
-  pieceStands: 'Each piece stands for {mass}. Bands are as wide as their mass.',
   samplePlant:
     'The picture is one plant of this field. These are the means of all its plants, so parts of a boll are no mistake.',
   workOf: 'Step {step} of {steps} of the work',
@@ -57,9 +56,6 @@ export const readings = {
   seedNumber: 'Season number',
   reseed: 'Another season',
   countedWholeField: 'Counted over the whole field',
-  theNextStation: 'the next station',
-  furrow: '{seeds} in the furrow on {date}. {share} of them will come up.',
-  byHarvest: 'By the end of the season',
   threadCountFinished: 'Thread count, finished',
   in: 'In',
   on: 'On',

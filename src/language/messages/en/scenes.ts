@@ -4,12 +4,7 @@ export const scenes = {
   changed: 'What changed',
   firstLook: 'This is the first look. Change something and compare.',
   none: 'Nothing to change here.',
-  bandScale: 'Row to row: {mass}',
-  pieceScale: 'One tuft or seed: {mass}',
-  widthIsMass: 'The width of a band is its mass.',
   plant: 'On {date} the mean plant stands {height} tall, with {nodes} nodes.',
-  fruit:
-    'On a mean plant: squares {squares}, flowers today {flowers}, green bolls {green}, open bolls {open}, dropped {shed}.',
   flow: '{mass} comes into {name}{water}. {list}.',
   flowWater: ', {mass} of it moisture from the air or put back',
   flowParts: {

@@ -17,7 +17,10 @@ export const navigation: typeof english = {
     model: 'El modelo',
   },
   doors: {
-    heading: 'Una bellota de algodón da un retazo de unas cuatro pulgadas por lado.',
+    heading: {
+      us: 'Una bellota de algodón da un retazo de unas cuatro pulgadas por lado.',
+      metric: 'Una bellota de algodón da un retazo de unos diez centímetros por lado.',
+    },
     lead: 'De la semilla a la costura. Cada libra se cuenta, de la siembra a la mesa de corte.',
     season: {
       name: 'Seguir una temporada',

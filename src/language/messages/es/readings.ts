@@ -49,7 +49,6 @@ export const readings: typeof english = {
   scales: { bale: 'una paca', field: 'todo el campo' },
   spinVerdicts: { comfortable: 'sin problema', strained: 'con esfuerzo', impossible: 'no' },
   moduleVerdicts: { sound: 'sano', ginSoon: 'despepitar pronto', ginNow: 'despepitar ya' },
-  pieceStands: 'Cada pieza vale {mass}. El ancho de cada banda es su masa.',
   samplePlant:
     'El dibujo es una planta de este campo. Estos son los promedios de todas; por eso puede haber partes de una bellota.',
   workOf: 'Paso {step} de {steps} del trabajo',
@@ -58,9 +57,6 @@ export const readings: typeof english = {
   seedNumber: 'Número de temporada',
   reseed: 'Otra temporada',
   countedWholeField: 'Contado en todo el campo',
-  theNextStation: 'la estación siguiente',
-  furrow: '{seeds} en el surco el {date}. Brotará {share} de ellas.',
-  byHarvest: 'Al final de la temporada',
   threadCountFinished: 'Conteo de hilos, con acabado',
   in: 'Entra',
   on: 'Sigue',

@@ -6,12 +6,7 @@ export const scenes: typeof english = {
   changed: 'Lo que cambió',
   firstLook: 'Esta es la primera mirada. Cambia algo y compara.',
   none: 'Aquí no hay nada que cambiar.',
-  bandScale: 'De fila a fila: {mass}',
-  pieceScale: 'Un copo o una semilla: {mass}',
-  widthIsMass: 'El ancho de una banda es su masa.',
   plant: 'El {date} la planta media mide {height} y tiene {nodes} nudos.',
-  fruit:
-    'En la planta media: cuadros {squares}, flores de hoy {flowers}, bellotas verdes {green}, bellotas abiertas {open}, caídos {shed}.',
   flow: 'Entran {mass} a {name}{water}. {list}.',
   flowWater: ', de ellos {mass} de humedad del aire o añadida',
   flowParts: {

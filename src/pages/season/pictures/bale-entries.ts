@@ -1,20 +1,15 @@
 import { fill } from '../../../language/fill.ts';
 import type { Words } from '../../../language/words.ts';
-import type { MassEntry } from '../../../model/ledger.ts';
 import type { Season } from '../../../model/season.ts';
 import { type StationId, stationIds } from '../../../model/station.ts';
 import { KG_PER_POUND } from '../../../model/units.ts';
-import { type Masses, massOf, plus } from '../../../scene/stations/flow/flow-input.ts';
+import type { Masses } from '../../../scene/stations/flow/flow-input.ts';
 import type { InEntry, LabelledEntry, OutEntry } from '../../../scene/stations/flow/labelled-entry.ts';
-import { type LedgerRow, ledgerRows } from '../../../ui/ledger-rows.ts';
 import type { Printed } from '../../../workings/working.ts';
-import { ledgerOf } from '../ledger-panel.tsx';
 import { printed } from '../printed.ts';
 import type { TwinRow } from './picture.ts';
+import { pictureLedger } from './picture-ledger.ts';
 import { accountSteps, type LedgerAccount } from './row-steps.ts';
-
-/** A mass that would be written as 0.0 gets no band and no words, kg for one bale's worth. */
-const leastKg = 0.02;
 
 export interface BaleEntries {
   readonly inflow: readonly InEntry[];
@@ -22,49 +17,36 @@ export interface BaleEntries {
 }
 
 /**
- * A station's ledger for one bale's worth, account by account, with the numbers of the ledger's table.
+ * A station's ledger for one bale's worth, account by account, with the names and the numbers of the ledger's table.
  * @returns null in the field's stations and past a stop
  */
 export function baleEntries(season: Season, station: StationId, words: Words): BaleEntries | null {
-  const ledger = ledgerOf(season, station, 'bale');
+  const ledger = pictureLedger(season, station, words);
   if (!ledger) return null;
-  const { messages, formats, unitSystem } = words;
-  const rows = ledgerRows(ledger, unitSystem);
-  const { sign } = messages.units[unitSystem === 'us' ? 'pounds' : 'kilograms'];
+  const { accounts, stations } = words.messages;
   const index = stationIds.indexOf(station);
-  const nameOf = (at: number) => messages.stations[stationIds[at] ?? station].name;
-  const labelled = <Account extends string>(
-    entries: readonly MassEntry<Account>[],
-    side: readonly LedgerRow[],
+  const nameOf = (at: number) => stations[stationIds[at] ?? station].name;
+  const labelled = <Account extends LedgerAccount>(
+    held: ReadonlyMap<Account, Masses>,
     lot: string,
     names: Readonly<Partial<Record<string, string>>>,
+    amount: (account: Account, share: number) => string,
   ): LabelledEntry<Account>[] =>
-    [...gathered(entries)]
-      .filter(([, masses]) => massOf(masses) >= leastKg)
-      .map(([account, masses]) => {
-        const all = side.find((row) => row.account === account)?.all ?? 0;
-        return {
-          account,
-          masses,
-          name: account === 'lot' ? lot : (names[account] ?? account),
-          amount: (share) => `${formats.number(all * share, rows.decimals)}\u00a0${sign}`,
-        };
-      });
-  const { sources, destinations, lotIn, lotOut } = messages.accounts;
+    [...held].map(([account, masses]) => ({
+      account,
+      masses,
+      name: account === 'lot' ? lot : (names[account] ?? account),
+      amount: (share) => amount(account, share),
+    }));
   return {
-    inflow: labelled(ledger.in, rows.in, fill(lotIn, { name: nameOf(index - 1) }), sources),
-    outflow: labelled(ledger.out, rows.out, fill(lotOut, { name: nameOf(index + 1) }), destinations),
+    inflow: labelled(ledger.inflow, fill(accounts.lotIn, { name: nameOf(index - 1) }), accounts.sources, ledger.massIn),
+    outflow: labelled(
+      ledger.outflow,
+      fill(accounts.lotOut, { name: nameOf(index + 1) }),
+      accounts.destinations,
+      ledger.massOut,
+    ),
   };
-}
-
-/** Entries of one account put together. */
-function gathered<Account extends string>(entries: readonly MassEntry<Account>[]): Map<Account, Masses> {
-  const sums = new Map<Account, Masses>();
-  for (const { account, dryKg, waterKg } of entries) {
-    const sofar = sums.get(account);
-    sums.set(account, sofar ? plus(sofar, { dryKg, waterKg }) : { dryKg, waterKg });
-  }
-  return sums;
 }
 
 /** The accounts as rows of the table beside a picture, as far as the work is done. */

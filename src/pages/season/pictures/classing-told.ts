@@ -4,7 +4,7 @@ import type { ClassedBale } from '../../../model/classing/class-bales.ts';
 import type { Season } from '../../../model/season.ts';
 import { kilogramsFromPounds, MM_PER_INCH, THIRTY_SECONDS_PER_INCH } from '../../../model/units.ts';
 import { type ClassingWords, classingWords } from './classing-words.ts';
-import { type PictureLedger, pictureLedger } from './ledger-words.ts';
+import { type PictureLedger, pictureLedger } from './picture-ledger.ts';
 
 /** A season's classing as its picture tells it, of one bale. */
 export interface Told {

@@ -25,10 +25,10 @@ import { above, atStation, mass, percent, step } from '../../../workings/steps.t
 import type { Step } from '../../../workings/working.ts';
 import { ledgerOf } from '../ledger-panel.tsx';
 import { baleEntries, roundMass, roundMassText } from './bale-entries.ts';
-import { baleMasses } from './ledger-amounts.ts';
+import { flowText } from './flow-text.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { baleMasses } from './picture-ledger.ts';
 import { accountSteps, drawnStep, factStep, type LedgerAccount, said } from './row-steps.ts';
-import { seeText } from './see-text.ts';
 
 /** How many times slower than true the wheels are drawn; all alike, so that they compare. */
 const SLOWED_BY = 20;
@@ -206,14 +206,14 @@ export const cleaningPicture: StationPicture = {
     const frameAt = cleaningScene(input);
     return ({ progress }) => frameAt(progress);
   },
-  see(season, words, { dayOfYear, progress }) {
+  see(season, words, { progress }) {
     const input = cleaningInput(season, words, SEEN_AT);
     if (!input) return [];
     const own = wordsOf(words);
     const taken = [...trashTaken(season, words)];
     const [machine, most] = taken.reduce((top, each) => (massOf(each[1].masses) > massOf(top[1].masses) ? each : top));
     return [
-      ...seeText(season, 'cleaning', dayOfYear, words),
+      ...flowText(season, 'cleaning', words),
       fill(own.see, { overflow: input.overflow.amount }),
       fill(own.seeMost, { machine: nameOf(baseOf(machine), season, words), mass: most.amount(progress) }),
     ];

@@ -4,15 +4,15 @@ import { handGinDays } from '../../../model/gin/hand-gin.ts';
 import { handGinFacts, turningFacts } from '../../../model/gin/speed-facts.ts';
 import type { Season } from '../../../model/season.ts';
 import { KG_PER_POUND, kilogramsFromPounds } from '../../../model/units.ts';
-import type { Masses } from '../../../scene/stations/flow/flow-input.ts';
+import type { InAccount, Masses, OutAccount } from '../../../scene/stations/flow/flow-input.ts';
 import type { CleanerInput, GinningInput, NamedMass } from '../../../scene/stations/ginning/ginning-input.ts';
 import { ginningScene } from '../../../scene/stations/ginning/ginning-scene.ts';
 import { above, atStation, exact } from '../../../workings/steps.ts';
+import { flowText } from './flow-text.ts';
 import { ginningWords } from './ginning-words.ts';
-import { baleMasses, ledgerAmounts } from './ledger-amounts.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { baleMasses, pictureLedger } from './picture-ledger.ts';
 import { accountSteps, drawnStep, factStep, type LedgerAccount, said } from './row-steps.ts';
-import { seeText } from './see-text.ts';
 
 type Turning = keyof typeof turningFacts;
 /** How many times slower than true the wheels are drawn; all of a stand alike, so that they compare. */
@@ -44,15 +44,19 @@ function handGin(lint: Masses, { formats }: Words) {
 export function ginningInput(season: Season, words: Words, size: PictureSize): GinningInput | null {
   const { ginning, scenario } = season;
   const own = ginningWords(words.language);
-  const look = ledgerAmounts(season, 'ginning', words);
-  const named = (side: 'in' | 'out', account: LedgerAccount, name: string): NamedMass | null => {
-    const found = look(side, account);
-    return found && { ...found, name };
+  const ledger = pictureLedger(season, 'ginning', words);
+  const came = (account: InAccount, name: string): NamedMass | null => {
+    const masses = ledger?.inflow.get(account);
+    return ledger && masses ? { masses, name, amount: (share) => ledger.massIn(account, share) } : null;
   };
-  const seedCotton = named('in', 'lot', own.in);
-  const seed = named('out', 'seedHouse', own.seed);
-  const trash = named('out', 'ginTrash', own.trash);
-  const lint = named('out', 'lot', own.lint);
+  const went = (account: OutAccount, name: string): NamedMass | null => {
+    const masses = ledger?.outflow.get(account);
+    return ledger && masses ? { masses, name, amount: (share) => ledger.massOut(account, share) } : null;
+  };
+  const seedCotton = came('lot', own.in);
+  const seed = went('seedHouse', own.seed);
+  const trash = went('ginTrash', own.trash);
+  const lint = went('lot', own.lint);
   const stand = ginning?.machines.find(({ machine }) => machine.endsWith('Stand'));
   if (!ginning || !stand || !seedCotton || !seed || !trash || !lint) return null;
   const lintAtStand = baleMasses(season, stand.out);
@@ -73,10 +77,10 @@ export function ginningInput(season: Season, words: Words, size: PictureSize): G
     lintCleaner: decisions.lintCleaner,
     cleaners,
     seedCotton,
-    water: named('in', 'moistureAdded', own.water),
+    water: came('moistureAdded', own.water),
     seed,
     trash,
-    motes: named('out', 'lintCleanerWaste', own.motes),
+    motes: went('lintCleanerWaste', own.motes),
     lint,
     lintAtStand,
     unitKg,
@@ -158,11 +162,11 @@ export const ginningPicture: StationPicture = {
     const frameAt = ginningScene(input);
     return ({ progress }) => frameAt(progress);
   },
-  see(season, words, { dayOfYear }) {
+  see(season, words) {
     const input = ginningInput(season, words, { width: 1, height: 1 });
     if (!input) return [];
     const own = ginningWords(words.language);
-    return [...seeText(season, 'ginning', dayOfYear, words), fill(own.handGinSee, handGin(input.lintAtStand, words))];
+    return [...flowText(season, 'ginning', words), fill(own.handGinSee, handGin(input.lintAtStand, words))];
   },
   rows: (season, words, { progress }) => rowsOf(season, words, progress),
 };

@@ -15,9 +15,9 @@ import type { Printed, Step } from '../../../workings/working.ts';
 import { oneBaleShare } from '../ledger-panel.tsx';
 import { printed } from '../printed.ts';
 import { baleEntries, entryRows, roundMassText } from './bale-entries.ts';
+import { flowText } from './flow-text.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
 import { drawnStep, factStep, said } from './row-steps.ts';
-import { seeText } from './see-text.ts';
 
 /** How many times slower than in the field the rolls and the saw are drawn. */
 const TIMES_SLOWER = 100;
@@ -267,11 +267,11 @@ export const harvestPicture: StationPicture = {
     const scene = harvestScene(input);
     return ({ progress }) => scene(progress);
   },
-  see(season, words, { dayOfYear, progress }) {
+  see(season, words, { progress }) {
     const own = wordsOf(words);
     const { formats } = words;
     const { method } = season.scenario.decisions.harvest;
-    const ledger = seeText(season, 'harvest', dayOfYear, words);
+    const ledger = flowText(season, 'harvest', words);
     const seen = movingSeen(season, words);
     if (!seen) return ledger;
     const sack = fill(own.seeHand, { feet: sackTicks(words).at(-1)?.text ?? '' });

@@ -19,9 +19,9 @@ import { moduleScene } from '../../../scene/stations/module/module-scene.ts';
 import { atStation, decided, percent, read, step } from '../../../workings/steps.ts';
 import type { Printed, Step } from '../../../workings/working.ts';
 import { baleEntries, entryRows, roundMassText } from './bale-entries.ts';
+import { flowText } from './flow-text.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
 import { drawnStep, said } from './row-steps.ts';
-import { seeText } from './see-text.ts';
 
 const wordsOf = ({ language }: Words) => (language === 'es' ? es : en);
 const range = (from: number, to: number, step: number): number[] =>
@@ -166,8 +166,8 @@ export const modulePicture: StationPicture = {
     const scene = moduleScene(input);
     return ({ progress }) => scene(progress);
   },
-  see(season, words, { dayOfYear, progress }) {
-    const ledger = seeText(season, 'module', dayOfYear, words);
+  see(season, words, { progress }) {
+    const ledger = flowText(season, 'module', words);
     const storage = storageOf(season);
     if (!storage) return ledger;
     const own = wordsOf(words);

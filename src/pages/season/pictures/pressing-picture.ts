@@ -14,9 +14,9 @@ import { above, atStation, percent, step } from '../../../workings/steps.ts';
 import type { Origin, Printed, Step } from '../../../workings/working.ts';
 import { printed } from '../printed.ts';
 import { baleEntries, roundMass, roundMassText } from './bale-entries.ts';
+import { flowText } from './flow-text.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
 import { accountSteps, drawnStep, factStep, type LedgerAccount, said } from './row-steps.ts';
-import { seeText } from './see-text.ts';
 
 /** One pound in a cubic foot. */
 const kgPerCubicMetre = KG_PER_POUND / METRES_PER_FOOT ** 3;
@@ -150,13 +150,13 @@ export const pressingPicture: StationPicture = {
     const frameAt = pressingScene(input);
     return ({ progress }) => frameAt(progress);
   },
-  see(season, words, { dayOfYear }) {
+  see(season, words) {
     const { pressing, scenario } = season;
     if (!pressing) return [];
     const own = wordsOf(words);
     const remnant = pressing.bales.find((bale) => bale.remnant);
     return [
-      ...seeText(season, 'pressing', dayOfYear, words),
+      ...flowText(season, 'pressing', words),
       fill(own.see, { ties: own.ties[scenario.era] }),
       words.formats.plural(pressing.bales.length, own.seeBales),
       ...(remnant ? [fill(own.seeRemnant, { mass: words.formats.mass(remnant.netKg, 0).text })] : []),

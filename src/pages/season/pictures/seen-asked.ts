@@ -6,5 +6,5 @@ import type { TwinRow } from './picture.ts';
 export function seenAsked(station: StationId, { key, text, steps, after }: TwinRow): Asked | null {
   if ('reading' in steps) return { topic: 'reading', station, key: steps.reading };
   if (steps.length === 0) return null;
-  return { topic: 'seen', station, key, text, steps, ...(after ? { after } : {}) };
+  return { topic: 'seen', at: `${station}/row/${key}`, text, steps, ...(after ? { after } : {}) };
 }

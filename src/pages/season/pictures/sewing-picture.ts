@@ -10,8 +10,8 @@ import { clothInks } from '../../../scene/stations/sewing/cloth-inks.ts';
 import { MOST_SNIPS, sewingScene } from '../../../scene/stations/sewing/sewing-scene.ts';
 import { above, atStation, decided, exact, step } from '../../../workings/steps.ts';
 import type { Step } from '../../../workings/working.ts';
-import { type PictureLedger, pictureLedger } from './ledger-words.ts';
 import type { PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { type PictureLedger, pictureLedger } from './picture-ledger.ts';
 import { drawnStep, factStep, said } from './row-steps.ts';
 import { sewingWords } from './sewing-words.ts';
 

@@ -17,8 +17,8 @@ import type { PrepareId, SpinningScene, TurningId } from '../../../scene/station
 import { spinningScene } from '../../../scene/stations/spinning/spinning-scene.ts';
 import { above, atStation, decided, exact, read, step } from '../../../workings/steps.ts';
 import type { Step } from '../../../workings/working.ts';
-import { type PictureLedger, pictureLedger } from './ledger-words.ts';
 import type { PictureMoment, PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { type PictureLedger, pictureLedger } from './picture-ledger.ts';
 import { drawnStep, factStep, said } from './row-steps.ts';
 import { type SpinningWords, spinningWords } from './spinning-words.ts';
 

@@ -13,8 +13,8 @@ import { weavingLegend, weavingScene } from '../../../scene/stations/weaving/wea
 import { above, atStation, exact, percent, step } from '../../../workings/steps.ts';
 import type { Origin, Printed, Step } from '../../../workings/working.ts';
 import { printed } from '../printed.ts';
-import { type PictureLedger, pictureLedger } from './ledger-words.ts';
 import type { PictureMoment, PictureSize, StationPicture, TwinRow } from './picture.ts';
+import { type PictureLedger, pictureLedger } from './picture-ledger.ts';
 import { drawnStep, factStep, said } from './row-steps.ts';
 import { inchFraction } from './spinning-picture.ts';
 import { type WeavingWords, weavingWords } from './weaving-words.ts';

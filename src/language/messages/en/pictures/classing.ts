@@ -3,7 +3,6 @@ import type { ExtraneousKind } from '../../../../model/classing/extraneous.ts';
 export const classing = {
   in: 'Bale {mass}',
   sample: 'Sample {mass}',
-  fromBothSides: 'half from each side',
   onward: 'To spinning {mass}',
   inventedCode: 'gin code {code}, invented',
   ginMark: 'gin mark, no tag',

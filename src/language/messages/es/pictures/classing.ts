@@ -3,7 +3,6 @@ import type { classing as english } from '../../en/pictures/classing.ts';
 export const classing: typeof english = {
   in: 'Paca {mass}',
   sample: 'Muestra de la paca {mass}',
-  fromBothSides: 'mitad de cada lado',
   onward: 'A hilar {mass}',
   inventedCode: 'código {code}, inventado',
   ginMark: 'marca, sin etiqueta',

@@ -6,37 +6,11 @@ import type { Season } from '../../../model/season.ts';
 import type { StationId } from '../../../model/station.ts';
 import { ledgerRows } from '../../../ui/ledger-rows.ts';
 import { ledgerOf } from '../ledger-panel.tsx';
-import { fieldDayOn } from './field-plant.ts';
 
-/**
- * What a scene shows, in words: the plant and its fruit on a day, or what comes in and where it goes.
- * @param dayOfYear the day shown, for the field's stations
- */
-export function seeText(season: Season, station: StationId, dayOfYear: number, words: Words): string[] {
+/** What comes into a station, and where it goes, in one sentence; none past a stop. */
+export function flowText(season: Season, station: StationId, words: Words): string[] {
   const { messages, formats } = words;
   const { scenes } = messages;
-  if (station === 'planting' || station === 'bloom' || station === 'boll') {
-    const day = fieldDayOn(season.field, dayOfYear);
-    const { emerged } = season.field.events;
-    if (emerged === null || day.dayOfYear < emerged) return [furrowText(season, day.dayOfYear, words)];
-    const { squares, flowersToday, greenBolls, openBolls, shed } = day.perPlant;
-    const count = (value: number) => formats.number(value, 1);
-    return [
-      fill(scenes.plant, {
-        height: formats.length(day.plantHeightInches).text,
-        date: formats.day(day.dayOfYear),
-        nodes: formats.number(day.nodes, 1),
-      }),
-      messages.readings.samplePlant,
-      fill(scenes.fruit, {
-        squares: count(squares),
-        flowers: count(flowersToday),
-        green: count(greenBolls),
-        open: count(openBolls),
-        shed: count(shed),
-      }),
-    ];
-  }
   const ledger = ledgerOf(season, station, 'bale');
   if (!ledger) return [];
   const rows = ledgerRows(ledger, words.unitSystem);
@@ -69,16 +43,4 @@ function partText(account: string, mass: string, { scenes, accounts }: Messages)
   if (account === 'lot') return fill(scenes.flowParts.lot, { mass });
   const lower = name.charAt(0).toLocaleLowerCase() + name.slice(1);
   return fill(fates.includes(account) ? scenes.flowParts.lost : scenes.flowParts.other, { mass, name: lower });
-}
-
-/** Seeds in the ground, before the crop is up. */
-function furrowText({ field, scenario }: Season, dayOfYear: number, { messages, formats }: Words): string {
-  const sown = field.counts.find(({ station }) => station === 'planting');
-  const plants = sown?.shares.find(({ name }) => name === 'plants')?.count ?? 0;
-  const share = sown && sown.whole.count > 0 ? plants / sown.whole.count : 0;
-  return fill(messages.readings.furrow, {
-    seeds: formats.seeds(scenario.decisions.planting.seedsPerFoot).spoken,
-    date: formats.day(dayOfYear),
-    share: formats.percent(100 * share, 0),
-  });
 }

@@ -1,12 +1,14 @@
 import type { Words } from '../../../language/words.ts';
 import type { MassEntry } from '../../../model/ledger.ts';
+import type { Lot } from '../../../model/lot.ts';
+import { scaleMasses, totalWaterKg } from '../../../model/lot.ts';
 import type { Season } from '../../../model/season.ts';
 import type { StationId } from '../../../model/station.ts';
 import { KG_PER_POUND } from '../../../model/units.ts';
 import { type InAccount, type Masses, massOf, type OutAccount, plus } from '../../../scene/stations/flow/flow-input.ts';
 import { ledgerRows } from '../../../ui/ledger-rows.ts';
 import type { Step } from '../../../workings/working.ts';
-import { ledgerOf } from '../ledger-panel.tsx';
+import { ledgerOf, oneBaleShare } from '../ledger-panel.tsx';
 import { accountSteps, type LedgerAccount } from './row-steps.ts';
 
 /** A mass that would be written as 0.0 gets no place and no words: kg for one bale's worth. */
@@ -56,4 +58,10 @@ export function pictureLedger(season: Season, station: StationId, words: Words):
     steps: (side, account, progress = 1) => accountSteps(season, station, side, account, progress, words),
     massAll: () => text(rows.inAll.all),
   };
+}
+
+/** Masses of the whole field as one bale's worth. */
+export function baleMasses(season: Season, lot: Pick<Lot, 'dryKg' | 'waterKg'>): Masses {
+  const { dryKg, waterKg } = scaleMasses(lot, oneBaleShare(season));
+  return { dryKg, waterKg: totalWaterKg(waterKg) };
 }
