@@ -1,5 +1,5 @@
 import type { InkName } from '../../style/inks.ts';
-import type { Mark, Point, ShadowPx, TextMark } from '../display-list.ts';
+import type { Mark, ShadowPx, TextMark } from '../display-list.ts';
 import { patch } from './patch.ts';
 import { type Box, rectangle } from './point.ts';
 
@@ -181,15 +181,3 @@ export const tag = (
     slot,
     cloth,
   );
-
-/** A thin line from words to the thing they name, with a knot at its end. */
-export const leader = (from: Point, to: Point, ink: InkName = 'ink'): Mark => ({
-  kind: 'stitches',
-  stitches: [
-    [from[0], from[1], to[0], to[1]],
-    [to[0] - 1, to[1], to[0] + 1, to[1]],
-  ],
-  ink,
-  width: 1.3,
-  flat: true,
-});

@@ -46,6 +46,15 @@ export interface Slot extends Box {
   readonly stands?: 'top' | 'middle' | 'bottom';
 }
 
+export const slotAt = (
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  anchor: Slot['anchor'] = 'start',
+  stands: NonNullable<Slot['stands']> = 'top',
+): Slot => ({ x, y, width, height, anchor, stands });
+
 export interface Lettering {
   /** Wanted size, px; it shrinks only where the words would not fit. */
   readonly size: number;

@@ -1,20 +1,13 @@
 import { patch } from '../../cloth/patch.ts';
 import { arc, type Box, rectangle } from '../../cloth/point.ts';
 import { chalkRule } from '../../cloth/ruler.ts';
-import { type Slot, tagHeight, textWidth } from '../../cloth/slot-words.ts';
+import { type Slot, slotAt, tagHeight, textWidth } from '../../cloth/slot-words.ts';
 import { taperedStrip } from '../../cloth/tapered-strip.ts';
 import { group, type Mark, type Point } from '../../display-list.ts';
-import {
-  type AccountPaths,
-  accountBands,
-  accountTags,
-  type NamePlace,
-  nameSlips,
-  widthOf,
-} from '../flow/account-bands.ts';
-import { entryOf } from '../flow/labelled-entry.ts';
+import { type AccountPaths, accountBands, accountTags, type NamePlace, nameSlips } from '../flow/account-bands.ts';
 import type { HarvestRoom, HarvestView } from './harvest-input.ts';
 import { emptyBurs } from './spindle-drum.ts';
+import { widthsOf } from './widths.ts';
 
 interface Layout {
   /** The sack from its mouth on the left to its tail. */
@@ -25,22 +18,6 @@ interface Layout {
   readonly burs: readonly Point[];
   readonly tags: Readonly<Partial<Record<string, Slot>>>;
   readonly names: readonly NamePlace[];
-}
-
-const slotAt = (x: number, y: number, width: number, height: number, anchor: Slot['anchor'] = 'start'): Slot => ({
-  x,
-  y,
-  width,
-  height,
-  anchor,
-});
-
-function widthsOf({ input, scale }: HarvestRoom) {
-  return {
-    grown: widthOf(entryOf(input.inflow, 'grown'), scale),
-    along: widthOf(entryOf(input.inflow, 'takenAlong'), scale),
-    lot: widthOf(entryOf(input.outflow, 'lot'), scale),
-  };
 }
 
 /** The row runs along the top; what the hands take folds down into the sack that lies along it. */
@@ -55,10 +32,10 @@ function layWide(room: HarvestRoom): Layout {
   const sackY = 0.705 * h;
   const sack = { x: 0.375 * w, y: sackY - lot / 2 - 16, width: 0.6 * w, height: lot + 32 };
   const alongY = top + grown + 3 + along / 2;
-  const under = top + grown + along + 9;
+  const under = top + grown + along + 4;
   const line = tagHeight(textPx);
   const under2 = tagHeight(textPx, w > 760 ? 1 : 2);
-  const weatherY = under + under2 + 7;
+  const weatherY = under + under2 + 3;
   const waterY = 0.925 * h;
   return {
     sack,
@@ -120,11 +97,11 @@ function layWide(room: HarvestRoom): Layout {
     tags: {
       'in/grown': slotAt(10, 8, 0.22 * w, 0.16 * h),
       'in/takenAlong': slotAt(10, under, 0.19 * w, under2),
-      'out/weathered': slotAt(10, weatherY + 5, 0.23 * w, under2),
+      'out/weathered': slotAt(10, weatherY + 2, 0.23 * w, under2),
       ...(w > 760
         ? {
             'out/evaporated': slotAt(0.24 * w + 6, 8, 0.12 * w, 0.15 * h),
-            'in/moistureTakenUp': slotAt(10, waterY - line - 2, 0.205 * w, line),
+            'in/moistureTakenUp': slotAt(10, waterY - line, 0.205 * w, line),
           }
         : {}),
       'out/leftInField': slotAt(0.7 * w, row + 0.085 * h, 0.285 * w, line, 'end'),

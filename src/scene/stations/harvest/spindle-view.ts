@@ -1,20 +1,13 @@
 import { patch } from '../../cloth/patch.ts';
 import { type Box, pathLength, rectangle } from '../../cloth/point.ts';
-import { type Slot, tagHeight } from '../../cloth/slot-words.ts';
+import { type Slot, slotAt, tagHeight } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point } from '../../display-list.ts';
 import type { MovingPart } from '../../scene-frame.ts';
-import {
-  type AccountPaths,
-  accountBands,
-  accountTags,
-  type NamePlace,
-  nameSlips,
-  widthOf,
-} from '../flow/account-bands.ts';
-import { entryOf } from '../flow/labelled-entry.ts';
+import { type AccountPaths, accountBands, accountTags, type NamePlace, nameSlips } from '../flow/account-bands.ts';
 import { basketFill, basketStill } from './basket.ts';
 import { HARVEST_LAP_SECONDS, type HarvestRoom, type HarvestView } from './harvest-input.ts';
 import { doffer, emptyBurs, spindleDrum, wetPad } from './spindle-drum.ts';
+import { widthsOf } from './widths.ts';
 
 interface Wheel {
   readonly x: number;
@@ -35,13 +28,6 @@ interface Layout {
   readonly names: readonly NamePlace[];
 }
 
-const slotAt = (x: number, y: number, width: number, height: number, anchor: Slot['anchor'] = 'start'): Slot => ({
-  x,
-  y,
-  width,
-  height,
-  anchor,
-});
 /** Where the doffer touches the drum, radians below its middle to the right. */
 const DOFFER_AT = 0.56;
 const dofferOf = ({ x, y, r }: Wheel): Wheel => ({
@@ -49,14 +35,6 @@ const dofferOf = ({ x, y, r }: Wheel): Wheel => ({
   y: y + Math.sin(DOFFER_AT) * 0.98 * r,
   r: 0.3 * r,
 });
-
-function widthsOf({ input, scale }: HarvestRoom) {
-  return {
-    grown: widthOf(entryOf(input.inflow, 'grown'), scale),
-    along: widthOf(entryOf(input.inflow, 'takenAlong'), scale),
-    lot: widthOf(entryOf(input.outflow, 'lot'), scale),
-  };
-}
 
 /** The row runs from the left; the drum stands below it and turns with it; the cotton leaves by the doffer to the right. */
 function layWide(room: HarvestRoom): Layout {

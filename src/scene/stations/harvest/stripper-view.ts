@@ -1,6 +1,6 @@
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
-import { type Slot, tagHeight } from '../../cloth/slot-words.ts';
+import { type Slot, slotAt, tagHeight } from '../../cloth/slot-words.ts';
 import type { Mark } from '../../display-list.ts';
 import type { MovingPart } from '../../scene-frame.ts';
 import {
@@ -26,14 +26,6 @@ interface Layout {
   readonly tags: Readonly<Partial<Record<string, Slot>>>;
   readonly names: readonly NamePlace[];
 }
-
-const slotAt = (x: number, y: number, width: number, height: number, anchor: Slot['anchor'] = 'start'): Slot => ({
-  x,
-  y,
-  width,
-  height,
-  anchor,
-});
 
 /**
  * Seen along the row: the plant stands between the rolls, which pull it through; all of it goes up and over, past the field

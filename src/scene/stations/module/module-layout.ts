@@ -1,5 +1,5 @@
 import type { Box } from '../../cloth/point.ts';
-import { type Slot, tagHeight } from '../../cloth/slot-words.ts';
+import { type Slot, slotAt, tagHeight } from '../../cloth/slot-words.ts';
 import type { Point } from '../../display-list.ts';
 import { type AccountPaths, widthOf } from '../flow/account-bands.ts';
 import { entryOf } from '../flow/labelled-entry.ts';
@@ -33,15 +33,6 @@ export interface ModuleLayout {
 const ROUND_WIDE = 1.18;
 /** Width of a wagon for its height, heap and wheels with it. */
 const WAGON_WIDE = 1.75;
-
-const slotAt = (
-  x: number,
-  y: number,
-  width: number,
-  height: number,
-  anchor: Slot['anchor'] = 'start',
-  stands: NonNullable<Slot['stands']> = 'top',
-): Slot => ({ x, y, width, height, anchor, stands });
 
 /** The module on its ground, as big as a room allows. */
 function moduleBox(input: ModuleInput, left: number, ground: number, room: { width: number; height: number }): Box {
