@@ -202,14 +202,11 @@ const shrunkSteps = ({ shrink }: ShownCloth): Step[] => [
   step('shrinkWidth', percent(shrink.width, 0), atStation('weaving')),
 ];
 
-/** Picks or turns a minute, and how much slower they are drawn. */
-function speedSteps({ own, season, knit }: Told): Step[] {
+/** Picks or turns a minute. */
+function speedStep({ own, season, knit }: Told): Step {
   const speeds = millSpeeds[season.scenario.era === 'thirties' ? 'thirties' : 'present'];
   const fact = knit ? speeds.knitting : speeds.loom;
-  return [
-    factStep(own.rows.speed, { as: 'count', value: fact.value }, fact),
-    drawnStep(own.rows.speed, { as: 'count', value: slowed(fact.value).times }),
-  ];
+  return factStep(own.rows[knit ? 'turns' : 'picks'], { as: 'count', value: fact.value }, fact);
 }
 
 /** The mill that makes cloth: a loom or a knitting machine, the finish, and the cloth thread by thread. */
@@ -275,7 +272,10 @@ export const weavingPicture: StationPicture = {
               step('yarnTex', exact(season.spinning!.yarn!.tex, 'tex'), atStation('spinning')),
               said(own.rows.yarn, { as: 'number', value: cloth.yarnMm, decimals: 2 }, atStation('weaving')),
             ]),
-            row('speed', showsText(told, knit ? 'knitting' : 'reed'), speedSteps(told)),
+            row(knit ? 'turns' : 'picks', formats.count(speedOf(told)), [speedStep(told)]),
+            row('slower', formats.count(slowed(speedOf(told)).times), [
+              drawnStep(own.rows.slower, { as: 'count', value: slowed(speedOf(told)).times }),
+            ]),
           ]
         : []),
       ...[...ledger.inflow.keys()].map(
@@ -306,7 +306,6 @@ export const weavingPicture: StationPicture = {
     const told = toldOf(season, words);
     if (!told) return [];
     const { own, cloth, knit } = told;
-    const { formats } = words;
     const value = (key: string, label: string, text: string, steps: readonly Step[]): TwinRow => ({
       key,
       label,
@@ -323,8 +322,6 @@ export const weavingPicture: StationPicture = {
       ];
     }
     if (!cloth) return [];
-    const speed = speedSteps(told);
-    const { times } = slowed(speedOf(told));
     return [
       ...(['onLoom', 'finished'] as const).flatMap((of) => {
         const { ends, picks } = settWords(cloth[of], words);
@@ -332,8 +329,6 @@ export const weavingPicture: StationPicture = {
         const steps = settSteps(told, cloth, of);
         return [value(`${of}/across`, label, ends, steps), value(`${of}/along`, label, picks, steps)];
       }),
-      value('speedAlone', own.rows.speed, formats.count(speedOf(told)), speed),
-      value('times', own.rows.speed, formats.count(times), speed),
       value('pixels', own.rows.scale, '96', [drawnStep(own.rows.scale, { as: 'count', value: pixelsPerInch })]),
     ];
   },

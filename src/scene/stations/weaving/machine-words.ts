@@ -48,11 +48,9 @@ export function machineWords(scene: WeavingScene, layout: WeavingLayout): Mark[]
     height: text * 3,
     anchor: 'start',
   };
+  const airTop = pad + (has('finish') ? text * 3.2 : 0);
   if (has('finish')) marks.push(...words('finish', labels.in('finish'), right, { bold: true }));
-  if (has('moistureTakenUp'))
-    marks.push(
-      ...words('air', labels.in('moistureTakenUp'), { ...right, y: pad + (has('finish') ? text * 3.2 : 0) }, {}),
-    );
+  if (has('moistureTakenUp')) marks.push(...words('air', labels.in('moistureTakenUp'), { ...right, y: airTop }, {}));
   if (labels.bath !== '')
     marks.push(
       ...words(
@@ -61,7 +59,8 @@ export function machineWords(scene: WeavingScene, layout: WeavingLayout): Mark[]
         textWidth(labels.bath, text, true) + 13 < bath.width * 0.53 && layout.wide
           ? {
               x: bath.x + bath.width * 0.475,
-              y: band.y - text,
+              // Under the slip of the air, which may take two lines.
+              y: Math.max(band.y - text, has('moistureTakenUp') ? airTop + text * 2.5 + 8 : 0),
               width: bath.width * 0.53,
               height: text * 1.65,
               anchor: 'start',
