@@ -1,5 +1,5 @@
 import type { ClassedBale } from '../model/classing/class-bales.ts';
-import { colourGrades } from '../model/classing/colour-grade-facts.ts';
+import { colourSteps, pimaColourSteps } from '../model/classing/colour-chart-facts.ts';
 import { leafEdges, spread } from '../model/classing/facts.ts';
 import { markets } from '../model/classing/markets.ts';
 import { presentMoney } from '../model/classing/money-facts.ts';
@@ -72,7 +72,11 @@ function colourWorking(season: Season, bale: ClassedBale): Working {
     [
       ...rd,
       step('yellowness', { as: 'number', value: bale.reading.yellownessB, decimals: 1 }, at),
-      step('colorChart', { as: 'text', text: bale.color }, read(colourGrades)),
+      step(
+        'colorChart',
+        { as: 'text', text: bale.color },
+        read(season.field.variety.kind === 'pima' ? pimaColourSteps : colourSteps),
+      ),
     ],
     { as: 'text', text: eye ? eye.colorName : bale.color },
   );

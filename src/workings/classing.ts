@@ -1,5 +1,5 @@
 import type { ClassedBale, ClassingOutcome } from '../model/classing/class-bales.ts';
-import { colourGrades } from '../model/classing/colour-grade-facts.ts';
+import { colourSteps, pimaColourSteps } from '../model/classing/colour-chart-facts.ts';
 import { leafEdges } from '../model/classing/facts.ts';
 import { stapleChart } from '../model/classing/staple-facts.ts';
 import type { Fact } from '../model/fact.ts';
@@ -37,24 +37,24 @@ const netLb = ({ classed: bales }: ClassingOutcome) => bales.reduce((sum, bale) 
 const valueUsd = ({ classed: bales }: ClassingOutcome) => bales.reduce((sum, bale) => sum + bale.valueUsd, 0);
 
 export const classingWorkings: StationWorkings = {
-  colorGrade: classed(({ classed: bales }) =>
+  colorGrade: classed(({ classed: bales, lot }) =>
     usualWorking(
       bales,
       (bale) => (bale.byEye ? bale.colorName : `${bale.color} ${bale.colorName}`),
-      colourGrades,
+      lot.fibre.kind === 'pima' ? pimaColourSteps : colourSteps,
       text,
     ),
   ),
-  leafGrade: classed(({ classed: bales }) =>
+  leafGrade: classed(({ classed: bales, lot }) =>
     usualWorking(
       bales,
       (bale) => String(bale.leaf),
-      leafEdges.upland,
+      leafEdges[lot.fibre.kind],
       (leaf) => count(Number(leaf)),
     ),
   ),
-  staple: classed(({ classed: bales }) =>
-    usualWorking(bales, (bale) => `${bale.staple32nds}/32`, stapleChart.upland, text),
+  staple: classed(({ classed: bales, lot }) =>
+    usualWorking(bales, (bale) => `${bale.staple32nds}/32`, stapleChart[lot.fibre.kind], text),
   ),
   price: classed((classing) =>
     procedure(

@@ -1,11 +1,11 @@
 import { thirtiesMoney } from '../../model/classing/money-facts.ts';
 import { harvestFacts } from '../../model/harvest/facts.ts';
+import { MINUTES_PER_HOUR } from '../../model/units.ts';
 import { counted, lines, money, number, percent } from './amounts.ts';
 import { farmNamed, type Question } from './question.ts';
 
 const then = farmNamed('hand-picked-1930s');
 const now = farmNamed('coastal-plain');
-const minutesPerHour = 60;
 
 /** By hand in the 1930s: the days it took to pick a bale, what they were paid, and the machine's minutes today. */
 export const byHand: Question = {
@@ -20,7 +20,7 @@ export const byHand: Question = {
     const paid = -(old.payments?.lines.find(({ item }) => item === 'picking')?.usd ?? 0);
     const lint = old.payments?.lines.find(({ item }) => item === 'lint')?.usd ?? 0;
     const days = old.harvest?.labour.personDays ?? 0;
-    const minutes = ((present.harvest?.labour.machineHours ?? 0) * minutesPerHour) / bales(present);
+    const minutes = ((present.harvest?.labour.machineHours ?? 0) * MINUTES_PER_HOUR) / bales(present);
     return {
       verdict: paid / lint > 1 / 4 ? 'muchOfIt' : 'littleOfIt',
       said: {

@@ -3,16 +3,16 @@ import { markets } from '../../model/classing/markets.ts';
 import { limitFacts } from '../../model/mill/facts.ts';
 import { stapleLimitNe } from '../../model/mill/limits.ts';
 import type { Season } from '../../model/season.ts';
+import { POUNDS_PER_STATISTICAL_BALE, THIRTY_SECONDS_PER_INCH } from '../../model/units.ts';
 import { withDecision } from '../changed-decisions.ts';
 import { lines, money, number, workedLine } from './amounts.ts';
 import { farmNamed, type Question } from './question.ts';
 
 const farm = farmNamed('coastal-plain');
 const longer = withDecision(farm, { station: 'planting', key: 'variety' }, 'uplandLong');
-const perInch = 32;
 
 /**
- * What one staple more is worth on a bale of 480 lb of a season's mean cotton, USD, in each market.
+ * What one staple more is worth on a statistical bale of a season's mean cotton, USD, in each market.
  * @throws RangeError where no bale was classed
  */
 function worthUsd({ classing }: Season): { readonly market: string; readonly usd: number }[] {
@@ -20,8 +20,15 @@ function worthUsd({ classing }: Season): { readonly market: string; readonly usd
   const { lotReading } = classing;
   return Object.values(markets).map(({ id }) => {
     const value = (lengthIn: number) =>
-      classOne({ ...lotReading, lengthIn, kind: 'upland', leaf: lotReading, market: id, netLb: 480 }).valueUsd;
-    return { market: id, usd: value(lotReading.lengthIn + 1 / perInch) - value(lotReading.lengthIn) };
+      classOne({
+        ...lotReading,
+        lengthIn,
+        kind: 'upland',
+        leaf: lotReading,
+        market: id,
+        netLb: POUNDS_PER_STATISTICAL_BALE,
+      }).valueUsd;
+    return { market: id, usd: value(lotReading.lengthIn + 1 / THIRTY_SECONDS_PER_INCH) - value(lotReading.lengthIn) };
   });
 }
 
@@ -44,13 +51,16 @@ export const oneStaple: Question = {
     return {
       verdict: most < 1 ? 'nothing' : least < 1 ? 'somewhere' : 'everywhere',
       said: {
-        staple: { as: 'text', text: `${Math.round(reading.lengthIn * perInch)}/${perInch}` },
+        staple: {
+          as: 'text',
+          text: `${Math.round(reading.lengthIn * THIRTY_SECONDS_PER_INCH)}/${THIRTY_SECONDS_PER_INCH}`,
+        },
         least: money(least, 2),
         most: money(most, 2),
         markets: number(worth.length),
         none: number(worth.filter((usd) => usd < 1).length),
         finestNow: { as: 'yarnCount', value: Math.round(now) },
-        finestThen: { as: 'yarnCount', value: Math.round(finest(reading.lengthIn + 1 / perInch)) },
+        finestThen: { as: 'yarnCount', value: Math.round(finest(reading.lengthIn + 1 / THIRTY_SECONDS_PER_INCH)) },
       },
       sides: seasons,
       compare: { before: { scenario: farm, seed: 1 }, after: { scenario: longer, seed: 1 } },
