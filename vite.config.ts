@@ -36,6 +36,10 @@ const chunkList = (): Plugin => ({
   },
 });
 
+const unitTests = ['tests/**/*.test.ts', 'tests/**/*.test.tsx', 'tests/**/*.test.mjs'];
+/** Tests that watch the model load, or load it otherwise: each has modules of its own. */
+const needFreshModules = ['tests/doubt/uncertain-facts.test.ts', 'tests/reference/checks.test.ts'];
+
 // Relative base: the build folder runs unchanged from any static host and any sub-path.
 export default defineConfig({
   base: './',
@@ -66,11 +70,22 @@ export default defineConfig({
   server: { host: '127.0.0.1' },
   test: {
     environment: 'node',
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx', 'tests/**/*.test.mjs'],
-    exclude: ['tests/browser/**'],
     // Some tests start processes of their own; beside the others on two cores that takes a while.
     testTimeout: 30_000,
     // Every core: a machine that runs the tests has nothing else to do, and one core less doubles the time on two.
     maxWorkers: '100%',
+    projects: [
+      // One set of modules a worker: loading the model anew for each of 250 files took longer than the tests themselves.
+      {
+        extends: true,
+        test: {
+          name: 'together',
+          isolate: false,
+          include: unitTests,
+          exclude: ['tests/browser/**', ...needFreshModules],
+        },
+      },
+      { extends: true, test: { name: 'alone', include: needFreshModules } },
+    ],
   },
 });

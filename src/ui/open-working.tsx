@@ -31,6 +31,18 @@ export const workingPanelId = 'working-panel';
 /** Keeps at most one working open among the numbers below it. Escape closes it and goes back to its number. */
 export function OneWorkingOpen({ children }: { readonly children: ComponentChildren }) {
   const [key, setKey] = useState<string | null>(null);
+  useEffect(() => {
+    let left = false;
+    let end = () => {};
+    // Not needed for the first view.
+    import('./number-stops.ts').then(({ keepNumberStops }) => {
+      if (!left) end = keepNumberStops(document.body);
+    });
+    return () => {
+      left = true;
+      end();
+    };
+  }, []);
   const [said, setSaid] = useState('');
   const opener = useRef<HTMLElement | null>(null);
   const toggle = useCallback((asked: string, element: HTMLElement) => {

@@ -118,7 +118,11 @@ export async function openPage(options: OpenOptions = {}): Promise<OpenPage> {
     async axe() {
       // At the end of the page the sticky foot lies in its own place: above it, whatever it happens to cover counts as too small.
       await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
-      const { violations } = await new AxeBuilder({ page }).withTags(axeTags).analyze();
+      // No frames within the page: the short way, and only what is wrong, takes a third of the time.
+      const { violations } = await new AxeBuilder({ page })
+        .options({ runOnly: { type: 'tag', values: axeTags }, resultTypes: ['violations'] })
+        .setLegacyMode(true)
+        .analyze();
       return violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes.map(({ html }) => html).join(' | ')}`);
     },
     async finish() {

@@ -90,16 +90,12 @@ test(
 );
 
 test(
-  'the same season gives the same result, to the last letter, in the middle of a fresh page too',
+  'the same season gives the same result, to the last letter, on a fresh page too',
   async () => {
     const one = await openPanel();
     await one.run.click();
     await done(one.page);
     const told = await one.panel.innerText();
-    await one.run.click();
-    await one.page.locator('.doubt-panel[data-state=running]').waitFor();
-    await done(one.page);
-    expect(await one.panel.innerText()).toBe(told);
     await one.finish();
     const other = await openPanel();
     await other.run.click();
@@ -131,25 +127,19 @@ test(
   patience,
 );
 
-// The narrowest phone in the longer language, and a common one; every pair in the long run.
-test.each([
-  { width: 320, language: 'es-US' },
-  { width: 390, language: 'en-US' },
-  ...(long
-    ? [
-        { width: 320, language: 'en-US' },
-        { width: 390, language: 'es-US' },
-      ]
-    : []),
-])(
-  'on a phone $width wide nothing scrolls sideways in $language',
-  async ({ width, language }) => {
-    const { page, panel, run, finish } = await openPanel({ width, height: 844, language });
+// The longer language; both in the long run.
+test.each(long ? ['es-US', 'en-US'] : ['es-US'])(
+  'on a phone nothing scrolls sideways, in %s',
+  async (language) => {
+    const { page, panel, run, finish } = await openPanel({ width: 320, height: 844, language });
     await run.click();
     await done(page);
     for (const summary of await panel.locator('summary').all()) await summary.click();
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-    expect(wide).toBeLessThanOrEqual(0);
+    for (const width of [320, 390]) {
+      await page.setViewportSize({ width, height: 844 });
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(wide, `${width}`).toBeLessThanOrEqual(0);
+    }
     await finish();
   },
   patience,

@@ -56,12 +56,38 @@ async function widthsOver(page: Page): Promise<number[]> {
   return over;
 }
 
+/** Constants are found by words and by mark, and saved. */
+async function findConstants(page: Page, axe: () => Promise<string[]>) {
+  const find = page.getByRole('searchbox');
+  const shown = page.locator('.facts [role=status]');
+  const count = allFacts().length;
+  expect(await shown.innerText()).toBe(`${count} constants shown`);
+  await find.fill('turnout');
+  await expect.poll(() => shown.innerText()).not.toBe(`${count} constants shown`);
+  const rows = page.locator('.fact-row');
+  expect(await rows.count()).toBe(Number.parseInt(await shown.innerText(), 10));
+  for (const text of await rows.allInnerTexts()) expect(text.toLowerCase()).toContain('turnout');
+  await find.fill('turnout zyzzyva');
+  await expect.poll(() => rows.count()).toBe(0);
+  expect(await shown.innerText()).toBe('Nothing has these words. Try fewer.');
+  await find.fill('');
+  await page.getByRole('radio', { name: 'published' }).check({ force: true });
+  const published = allFacts().filter(({ fact }) => fact.mark === 'published').length;
+  await expect.poll(() => shown.innerText()).toBe(`${published} constants shown`);
+  expect(await axe()).toEqual([]);
+  const { name, rows: file } = await saved(page, 'Save the constants as CSV');
+  expect(name).toBe('seamfield-constants.csv');
+  expect(file).toHaveLength(count);
+  expect(file.filter(({ source, mark }) => !source || !mark)).toEqual([]);
+}
+
 // One page for all of it: each new page runs the whole table again.
 test(
-  'the page counts what the command line counts, saves it, opens every check, and reflows, in both languages',
+  'constants are found and saved; the page counts what the command line counts, saves it, opens every check, and reflows, in both languages',
   async () => {
     const command = commandSummary();
     const { page, axe, finish } = await openSources();
+    await findConstants(page, axe);
     await page.locator('.check-summary').waitFor({ timeout: patience });
     const [ours, theirs] = [await pageSummary(page), await command];
     // A page has no outside tools and holds the figures they gave, which the command also holds where a tool is missing.
@@ -98,36 +124,6 @@ test(
     expect(await pageSummary(page)).toEqual(ours);
     expect(await axe()).toEqual([]);
     expect(Math.max(...(await widthsOver(page)))).toBeLessThanOrEqual(0);
-    await finish();
-  },
-  patience,
-);
-
-test(
-  'constants are found by words and by mark, and saved',
-  async () => {
-    const { page, axe, finish } = await openSources();
-    const find = page.getByRole('searchbox');
-    const shown = page.locator('.facts [role=status]');
-    const count = allFacts().length;
-    expect(await shown.innerText()).toBe(`${count} constants shown`);
-    await find.fill('turnout');
-    await expect.poll(() => shown.innerText()).not.toBe(`${count} constants shown`);
-    const rows = page.locator('.fact-row');
-    expect(await rows.count()).toBe(Number.parseInt(await shown.innerText(), 10));
-    for (const text of await rows.allInnerTexts()) expect(text.toLowerCase()).toContain('turnout');
-    await find.fill('turnout zyzzyva');
-    await expect.poll(() => rows.count()).toBe(0);
-    expect(await shown.innerText()).toBe('Nothing has these words. Try fewer.');
-    await find.fill('');
-    await page.getByRole('radio', { name: 'published' }).check({ force: true });
-    const published = allFacts().filter(({ fact }) => fact.mark === 'published').length;
-    await expect.poll(() => shown.innerText()).toBe(`${published} constants shown`);
-    expect(await axe()).toEqual([]);
-    const { name, rows: file } = await saved(page, 'Save the constants as CSV');
-    expect(name).toBe('seamfield-constants.csv');
-    expect(file).toHaveLength(count);
-    expect(file.filter(({ source, mark }) => !source || !mark)).toEqual([]);
     await finish();
   },
   patience,

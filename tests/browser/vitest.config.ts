@@ -1,14 +1,36 @@
 import { defineConfig } from 'vitest/config';
 
-// The built site in a real Chromium, one page after the other: two pages at once would fight for the machine's two cores.
+/** Tests that measure the page's own time, or take its drawing context away: nothing else runs beside them. */
+const aloneTests = [
+  'tests/browser/doubt.test.ts',
+  'tests/browser/lost-context.test.ts',
+  'tests/browser/scenes.test.ts',
+];
+
+// The built site in a real Chromium.
 export default defineConfig({
   test: {
     root: '.',
     environment: 'node',
-    include: ['tests/browser/**/*.test.ts'],
     globalSetup: ['tests/browser/serve-site.mjs'],
-    fileParallelism: false,
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'side by side',
+          include: ['tests/browser/**/*.test.ts'],
+          exclude: aloneTests,
+          // A page waits as often as it works: two at once keep two cores busy.
+          maxWorkers: 2,
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        extends: true,
+        test: { name: 'alone', include: aloneTests, maxWorkers: 1, sequence: { groupOrder: 1 } },
+      },
+    ],
   },
 });

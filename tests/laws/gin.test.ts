@@ -121,7 +121,7 @@ const seedCotton: fc.Arbitrary<Lot> = fc
   });
 
 const check = <T>(arbitrary: fc.Arbitrary<T>, full: number, law: (value: T) => void) =>
-  fc.assert(fc.property(arbitrary, law), { seed: propertySeed, numRuns: runs(full) });
+  fc.assert(fc.property(arbitrary, law), { seed: propertySeed, numRuns: runs(full), endOnFailure: true });
 
 /** No mass of a set may be negative. */
 function assertNotNegative(masses: Masses) {
