@@ -13,8 +13,12 @@ import * as classingMoneyFacts from './classing/money-facts.ts';
 import * as classingNormalCurveFacts from './classing/normal-curve-facts.ts';
 import * as classingPriceFacts from './classing/price-facts.ts';
 import * as classingStapleFacts from './classing/staple-facts.ts';
+import * as clothCatalogueFacts from './cloth/catalogue-facts.ts';
 import * as clothFacts from './cloth/facts.ts';
+import * as clothInterlockFacts from './cloth/interlock-facts.ts';
+import * as clothOverhangFacts from './cloth/overhang-facts.ts';
 import * as clothTightnessFacts from './cloth/tightness-facts.ts';
+import * as clothWashFacts from './cloth/wash-facts.ts';
 import * as clothWeaveFacts from './cloth/weave-facts.ts';
 import type { Fact, Mark } from './fact.ts';
 import * as fibreFacts from './fibre-facts.ts';
@@ -35,6 +39,8 @@ import * as lengthClassCardFacts from './length/class-card-facts.ts';
 import * as lengthFacts from './length/facts.ts';
 import * as lengthLatticeFacts from './length/lattice-facts.ts';
 import * as lengthReadingFacts from './length/reading-facts.ts';
+import * as millBenchLimitFacts from './mill/bench-limit-facts.ts';
+import * as millCottonFacts from './mill/cotton-facts.ts';
 import * as millFacts from './mill/facts.ts';
 import * as millSpeedFacts from './mill/speed-facts.ts';
 import * as millWasteFacts from './mill/waste-facts.ts';
@@ -63,8 +69,12 @@ const files: Readonly<Record<string, object>> = {
   'classing/normal-curve-facts': classingNormalCurveFacts,
   'classing/price-facts': classingPriceFacts,
   'classing/staple-facts': classingStapleFacts,
+  'cloth/catalogue-facts': clothCatalogueFacts,
   'cloth/facts': clothFacts,
+  'cloth/interlock-facts': clothInterlockFacts,
+  'cloth/overhang-facts': clothOverhangFacts,
   'cloth/tightness-facts': clothTightnessFacts,
+  'cloth/wash-facts': clothWashFacts,
   'cloth/weave-facts': clothWeaveFacts,
   'fibre-facts': fibreFacts,
   'field/calendar-facts': fieldCalendarFacts,
@@ -84,6 +94,8 @@ const files: Readonly<Record<string, object>> = {
   'length/facts': lengthFacts,
   'length/lattice-facts': lengthLatticeFacts,
   'length/reading-facts': lengthReadingFacts,
+  'mill/bench-limit-facts': millBenchLimitFacts,
+  'mill/cotton-facts': millCottonFacts,
   'mill/facts': millFacts,
   'mill/speed-facts': millSpeedFacts,
   'mill/waste-facts': millWasteFacts,

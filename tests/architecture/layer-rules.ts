@@ -14,7 +14,7 @@ interface Layer {
   readonly packages: readonly string[];
 }
 
-const modelLayers = ['core', 'chain', 'trace', 'list', ...links.map((link) => `link:${link}`)];
+const modelLayers = ['core', 'chain', 'trace', 'bench', 'list', ...links.map((link) => `link:${link}`)];
 // The virtual ones are no packages: the build makes them.
 const pagePackages = [
   'preact',
@@ -58,6 +58,7 @@ const layers: Readonly<Record<string, Layer>> = {
   ),
   chain: { layers: ['core', 'chain', 'scenarios', ...links.map((link) => `link:${link}`)], packages: modelPackages },
   trace: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: modelPackages },
+  bench: { layers: ['core', 'bench', ...links.map((link) => `link:${link}`)], packages: modelPackages },
   list: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: [] },
   checks: { layers: [...modelLayers, 'checks'], packages: [] },
   workings: { layers: [...modelLayers, 'checks', 'workings'], packages: [] },
@@ -90,7 +91,7 @@ function layerOf(path: string): string | undefined {
   const folder = path.split('/').length > 3 ? second : undefined;
   if (folder === undefined) return listFiles.includes(second) ? 'list' : chainFiles.includes(second) ? 'chain' : 'core';
   if (folder === 'length') return 'core';
-  if (folder === 'trace' || folder === 'chain') return folder;
+  if (folder === 'trace' || folder === 'bench' || folder === 'chain') return folder;
   return links.includes(folder) ? `link:${folder}` : undefined;
 }
 
