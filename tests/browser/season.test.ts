@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { stationIds } from '../../src/model/station.ts';
+import { long } from '../laws/runs.ts';
 import { openPage, useBrowser } from './browser.ts';
 
 useBrowser();
@@ -32,10 +33,11 @@ describe.each([
   },
 ])('in $language', ({ language, first, byStage, finished, leftOver }) => {
   test('a season plays at speed from planting to the sewing table, and its ledger closes on the screen', async () => {
-    const { page, finish } = await openPage({ language });
+    const { page, axe, finish } = await openPage({ language });
     await page.getByRole('link', { name: first }).click();
     await page.getByRole('radio', { name: byStage }).check({ force: true });
     await page.getByText(finished).first().waitFor({ timeout: 60_000 });
+    expect(await axe()).toEqual([]);
     expect(await page.locator('main.season').getAttribute('data-station')).toBe('sewing');
     expect(await page.locator('.closing').first().innerText()).toMatch(leftOver);
     expect(await closingError(page)).toBeLessThan(1e-9);
@@ -113,11 +115,12 @@ test('a link brings back the same numbers', async () => {
 });
 
 test('a yarn too fine is refused in words, and a coarser one passes', async () => {
-  const { page, finish } = await openPage({ path: '#/season/spinning', reducedMotion: true });
+  const { page, axe, finish } = await openPage({ path: '#/season/spinning', reducedMotion: true });
   const slider = page.getByRole('slider', { name: 'Yarn number' });
   await slider.fill('120');
   await page.getByRole('button', { name: 'Sew this block in' }).click();
   await page.getByRole('alert').getByText('too fine').waitFor();
+  expect(await axe()).toEqual([]);
   expect(await page.locator('main.season').getAttribute('data-station')).toBe('spinning');
   await slider.fill('30');
   await page.getByRole('button', { name: 'Sew this block in' }).click();
@@ -248,3 +251,30 @@ test('with motion the living picture takes its place, drawn in a canvas, and can
     .click();
   await finish();
 }, 30_000);
+
+test('in its other states too: living, on the projector’s colors, and with a crop that never opened', async () => {
+  const { page, axe, finish } = await openPage({ path: '#/season/ginning', width: 1024 });
+  await page.locator('.scene canvas').first().waitFor({ timeout: 30_000 });
+  expect(await axe(), 'living').toEqual([]);
+  await page.getByRole('button', { name: 'Projector' }).click();
+  await page.waitForTimeout(500);
+  for (const station of long ? stationIds : (['bloom', 'classing'] as const)) {
+    await page.evaluate((to) => {
+      location.hash = `#/season/${to}`;
+    }, station);
+    await page.locator(`main[data-station=${station}]`).waitFor();
+    await page.waitForTimeout(500);
+    expect(await axe(), `${station} on the projector`).toEqual([]);
+  }
+  await finish();
+
+  const failed = await openPage({ path: '#/season/planting?v=1&farm=high-plains-dryland&seed=3', reducedMotion: true });
+  await failed.page.getByRole('slider', { name: 'Planting date' }).fill('191');
+  await failed.page.waitForURL(/set=/);
+  await failed.page.evaluate(() => {
+    location.hash = location.hash.replace('planting', 'boll');
+  });
+  await failed.page.locator('.stop-note').waitFor();
+  expect(await failed.axe(), 'stopped').toEqual([]);
+  await failed.finish();
+}, 120_000);
