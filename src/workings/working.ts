@@ -22,6 +22,7 @@ export type QuantityKind =
   | 'length'
   | 'rain'
   | 'clothLength'
+  | 'area'
   | 'temperature'
   | 'heatUnits'
   | 'clothWeight'

@@ -1,7 +1,7 @@
 import { thirtiesMoney } from '../../model/classing/money-facts.ts';
 import { harvestFacts } from '../../model/harvest/facts.ts';
 import { MINUTES_PER_HOUR } from '../../model/units.ts';
-import { counted, lines, money, number, percent } from './amounts.ts';
+import { counted, lines, money, percent } from './amounts.ts';
 import { farmNamed, type Question } from './question.ts';
 
 const then = farmNamed('hand-picked-1930s');
@@ -30,8 +30,8 @@ export const byHand: Question = {
         dayPay: money(paid / days, 2),
         balePay: money(paid / bales(old), 2),
         share: percent((100 * paid) / lint, 0),
-        minutes: number(minutes, 0),
-        acres: number(then.acres),
+        minutes: counted(minutes, 'minute'),
+        area: { as: 'area', value: then.acres },
         year: { as: 'text', text: String(thirtiesMoney.cropYear.value) },
       },
       sides: seasons,

@@ -5,7 +5,7 @@ import { stapleLimitNe } from '../../model/mill/limits.ts';
 import type { Season } from '../../model/season.ts';
 import { POUNDS_PER_STATISTICAL_BALE, THIRTY_SECONDS_PER_INCH } from '../../model/units.ts';
 import { withDecision } from '../changed-decisions.ts';
-import { lines, money, number, workedLine } from './amounts.ts';
+import { counted, lines, money, number, workedLine } from './amounts.ts';
 import { farmNamed, type Question } from './question.ts';
 
 const farm = farmNamed('coastal-plain');
@@ -58,7 +58,7 @@ export const oneStaple: Question = {
         least: money(least, 2),
         most: money(most, 2),
         markets: number(worth.length),
-        none: number(worth.filter((usd) => usd < 1).length),
+        none: counted(worth.filter((usd) => usd < 1).length, 'market'),
         finestNow: { as: 'yarnCount', value: Math.round(now) },
         finestThen: { as: 'yarnCount', value: Math.round(finest(reading.lengthIn + 1 / THIRTY_SECONDS_PER_INCH)) },
       },

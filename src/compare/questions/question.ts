@@ -9,7 +9,7 @@ import type { Printed } from '../../workings/working.ts';
 import type { Run } from '../what-made-the-difference.ts';
 
 /** Things that are counted in a sentence; the words give each its plural. */
-export type CountedThing = 'bale' | 'season' | 'leafGrade' | 'personDay';
+export type CountedThing = 'bale' | 'season' | 'leafGrade' | 'personDay' | 'market' | 'minute';
 
 /** Two words for the two directions a difference can go, such as more and less. */
 export type WayPair = 'amount' | 'grade' | 'move' | 'length';

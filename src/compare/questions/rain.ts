@@ -7,7 +7,7 @@ import { openStream } from '../../model/random.ts';
 import type { Scenario } from '../../model/scenario.ts';
 import { withDecision } from '../changed-decisions.ts';
 import type { Run } from '../what-made-the-difference.ts';
-import { rain as inches, lines, money, way } from './amounts.ts';
+import { counted, rain as inches, lines, money, way } from './amounts.ts';
 import { fewSeeds, howOften, pairedDifference, spreadOf } from './many-seasons.ts';
 import { farmNamed, type Question } from './question.ts';
 
@@ -57,6 +57,7 @@ export const rain: Question = {
       // It cost in every season where the difference is never above nought.
       verdict: { never: 'always', sometimes: 'sometimes', always: 'never' }[howOften(left)],
       said: {
+        seasons: counted(left.count, 'season'),
         rain: inches(fallen.mean),
         cost: money(-left.mean),
         least: money(-left.most),

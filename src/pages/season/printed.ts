@@ -20,6 +20,7 @@ const writers: Readonly<Record<QuantityKind, Writer>> = {
   length: (formats, value, decimals) => formats.length(value, decimals).text,
   rain: (formats, value, decimals) => formats.rain(value, decimals).text,
   clothLength: (formats, value, decimals) => formats.clothLength(value, decimals).text,
+  area: (formats, value) => formats.area(value).text,
   temperature: (formats, value) => formats.temperature(value).text,
   heatUnits: (formats, value) => formats.heatUnits(value).text,
   clothWeight: (formats, value) => formats.clothWeight(value).text,

@@ -36,7 +36,9 @@ export const ask = {
     season: { one: 'one season', other: '{n} seasons' },
     leafGrade: { one: '{n} grade', other: '{n} grades' },
     personDay: { one: '{n} day', other: '{n} days' },
-  } as Record<'bale' | 'season' | 'leafGrade' | 'personDay', PluralForms>,
+    market: { one: 'one market', other: '{n} markets' },
+    minute: { one: 'one minute', other: '{n} minutes' },
+  } as Record<'bale' | 'season' | 'leafGrade' | 'personDay' | 'market' | 'minute', PluralForms>,
   ways: {
     amount: { up: 'more', down: 'less', same: 'more' },
     grade: { up: 'better', down: 'worse', same: 'better' },

@@ -34,6 +34,8 @@ export const ask: typeof english = {
     season: { one: 'una temporada', other: '{n} temporadas' },
     leafGrade: { one: '{n} grado', other: '{n} grados' },
     personDay: { one: '{n} día', other: '{n} días' },
+    market: { one: 'un mercado', other: '{n} mercados' },
+    minute: { one: 'un minuto', other: '{n} minutos' },
   },
   ways: {
     amount: { up: 'más', down: 'menos', same: 'más' },

@@ -2,17 +2,17 @@ import type { QuestionWords } from './question-words.ts';
 
 export const byHand: QuestionWords = {
   title: 'By hand, in the 1930s?',
-  about: '{farm}, {acres} acres, prices of {year}; beside it a machine of today on the coastal plain.',
+  about: '{farm}, {area}, prices of {year}; beside it a machine of today on the coastal plain.',
   answers: {
     muchOfIt: [
       'A bale was {days} of picking, for {balePay}.',
       'Picking was paid by weight, {rate} for a hundred pounds. At {pounds} a day that is {dayPay} for a day in the row.',
-      'It took {share} of what the lint was sold for. Today a machine takes about {minutes} minutes for a bale.',
+      'It took {share} of what the lint was sold for. Today a machine takes about {minutes} for a bale.',
     ],
     littleOfIt: [
       'A bale was {days} of picking, for {balePay}.',
       'Picking was paid by weight, {rate} for a hundred pounds. At {pounds} a day that is {dayPay} for a day in the row: {share} of what the lint was sold for.',
-      'Today a machine takes about {minutes} minutes for a bale.',
+      'Today a machine takes about {minutes} for a bale.',
     ],
   },
   limits: [

@@ -12,7 +12,7 @@ export const oneStaple: QuestionWords = {
     ],
     somewhere: [
       'It depends on the market: from {least} to {most} a bale.',
-      'Of {markets} markets, {none} pay less than a dollar for it: this cotton is already as long as they ask for.',
+      'In {none} of the {markets} it brings less than a dollar: there this cotton is already as long as they ask for.',
       'At the mill it counts: by an old rule the finest yarn without strain goes from {finestNow} to {finestThen}.',
     ],
     everywhere: [

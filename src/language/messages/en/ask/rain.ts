@@ -2,7 +2,7 @@ import type { QuestionWords } from './question-words.ts';
 
 export const rain: QuestionWords = {
   title: 'What did the rain cost?',
-  about: '{farm}: eight seasons, each beside itself without a drop after the first boll opened.',
+  about: '{farm}: {seasons}, each beside itself without a drop after the first boll opened.',
   answers: {
     always: [
       'About {cost} a season, {share} of what the farm is paid.',

@@ -2,17 +2,17 @@ import type { QuestionWords } from '../../en/ask/question-words.ts';
 
 export const byHand: QuestionWords = {
   title: '¿A mano, en los años treinta?',
-  about: '{farm}, {acres} acres, precios de {year}; al lado, una máquina de hoy en la llanura costera.',
+  about: '{farm}, {area}, precios de {year}; al lado, una máquina de hoy en la llanura costera.',
   answers: {
     muchOfIt: [
       'Una paca eran {days} de pizca, por {balePay}.',
       'La pizca se pagaba por peso, {rate} por cien libras. Con {pounds} al día son {dayPay} por un día en el surco.',
-      'Se llevó {share} de lo que se vendió la fibra. Hoy una máquina tarda unos {minutes} minutos por paca.',
+      'Se llevó {share} de lo que se vendió la fibra. Hoy una máquina tarda cerca de {minutes} por paca.',
     ],
     littleOfIt: [
       'Una paca eran {days} de pizca, por {balePay}.',
       'La pizca se pagaba por peso, {rate} por cien libras. Con {pounds} al día son {dayPay} por un día en el surco: {share} de lo que se vendió la fibra.',
-      'Hoy una máquina tarda unos {minutes} minutos por paca.',
+      'Hoy una máquina tarda cerca de {minutes} por paca.',
     ],
   },
   limits: [

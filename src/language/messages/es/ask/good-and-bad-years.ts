@@ -6,17 +6,17 @@ export const goodAndBadYears: QuestionWords = {
   answers: {
     wide: [
       'El mejor año pagó {times} veces lo que pagó el peor.',
-      'Con las mismas decisiones se pagó a la granja de {worst} a {best}; la mitad de las {years} temporadas es {middle}.',
+      'Con las mismas decisiones se pagó a la granja de {worst} a {best}; la mediana de las {years} temporadas es {middle}.',
       'La temporada {worstSeed}, la peor, tuvo {worstRain} de lluvia hasta la cosecha; la {bestSeed}, la mejor, tuvo {bestRain}.',
     ],
     narrow: [
       'No muy lejos: el mejor año pagó {times} veces lo que pagó el peor.',
-      'Con las mismas decisiones se pagó a la granja de {worst} a {best}; la mitad de las {years} temporadas es {middle}.',
+      'Con las mismas decisiones se pagó a la granja de {worst} a {best}; la mediana de las {years} temporadas es {middle}.',
       'La temporada {worstSeed} tuvo {worstRain} de lluvia hasta la cosecha; la {bestSeed} tuvo {bestRain}.',
     ],
     failed: [
       'Un año malo puede no dejar nada.',
-      'Con las mismas decisiones se pagó a la granja de {worst} a {best}; la mitad de las {years} temporadas es {middle}.',
+      'Con las mismas decisiones se pagó a la granja de {worst} a {best}; la mediana de las {years} temporadas es {middle}.',
       'La temporada {worstSeed} tuvo {worstRain} de lluvia hasta la cosecha; la {bestSeed} tuvo {bestRain}.',
     ],
   },

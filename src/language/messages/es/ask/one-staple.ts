@@ -12,7 +12,7 @@ export const oneStaple: QuestionWords = {
     ],
     somewhere: [
       'Depende del mercado: de {least} a {most} por paca.',
-      'De {markets} mercados, {none} pagan menos de un dólar por ello: este algodón ya es tan largo como piden.',
+      'En {none} de los {markets} da menos de un dólar: ahí este algodón ya es tan largo como piden.',
       'En la hilandería cuenta: según una vieja regla el hilo más fino sin esfuerzo pasa de {finestNow} a {finestThen}.',
     ],
     everywhere: [

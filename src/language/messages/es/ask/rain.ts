@@ -2,7 +2,7 @@ import type { QuestionWords } from '../../en/ask/question-words.ts';
 
 export const rain: QuestionWords = {
   title: '¿Cuánto costó la lluvia?',
-  about: '{farm}: ocho temporadas, cada una junto a sí misma sin una gota desde que abrió la primera bellota.',
+  about: '{farm}: {seasons}, cada una junto a sí misma sin una gota desde que abrió la primera bellota.',
   answers: {
     always: [
       'Cerca de {cost} por temporada, {share} de lo que se paga a la granja.',
