@@ -2,6 +2,7 @@ import { runSeason } from '../model/chain.ts';
 import type { WeatherYear } from '../model/field/weather.ts';
 import type { Scenario } from '../model/scenario.ts';
 import { type ChangedDecision, changedDecisions, withDecision } from './changed-decisions.ts';
+import { type ChangedLand, changedLand, withLand } from './changed-land.ts';
 import { byOutcome, type Differences, outcomeDifferences } from './compare-seasons.ts';
 import { outcomeKeys, type SeasonOutcomes, seasonOutcomes } from './season-outcomes.ts';
 
@@ -12,22 +13,23 @@ export interface Run {
   readonly record?: WeatherYear | null;
 }
 
-/** What one decision did. */
+/** One thing that two runs do not share: of the land, the season whose weather it is, or a decision. */
+export type Change = ChangedLand | { readonly weather: true } | ChangedDecision;
+
+/** What one change did. */
 export interface Part {
-  readonly decision: ChangedDecision;
+  readonly change: Change;
   /** Changed alone, all else as it was before. */
   readonly alone: Differences;
-  /** Changed after those that come earlier in the chain and before those that come later: these add up to the whole. */
+  /** Changed after those that come earlier and before those that come later: these add up to the whole. */
   readonly inTurn: Differences;
 }
 
 /** A difference taken apart. */
 export interface TakenApart {
   readonly parts: readonly Part[];
-  /** What another season number did, with the decisions of before; null where both have the same. */
-  readonly weather: Differences | null;
   readonly whole: Differences;
-  /** The whole less the weather and what each decision did alone: what they did only together. */
+  /** The whole less what each change did alone: what they did only together. */
   readonly together: Differences;
 }
 
@@ -45,51 +47,54 @@ const less = (from: Differences, parts: readonly Differences[]): Differences =>
     }, from[key]),
   );
 
-/** Whether two runs are of one farm: the same land under the same climate, so that decisions and weather are all that differ. */
-export const sameFarm = (a: Scenario, b: Scenario): boolean =>
-  a.climate === b.climate && a.era === b.era && a.acres === b.acres && a.soilWaterMm === b.soilWaterMm;
+/** All that two runs do not share. A season meets the land before its weather, and the weather before any decision. */
+export function changesBetween(before: Run, after: Run): Change[] {
+  const otherWeather = before.seed !== after.seed || (before.record ?? null) !== (after.record ?? null);
+  return [
+    ...changedLand(before.scenario, after.scenario),
+    ...(otherWeather ? [{ weather: true } as const] : []),
+    ...changedDecisions(before.scenario.decisions, after.scenario.decisions),
+  ];
+}
+
+/** A run with one thing as in another. */
+function withChange(run: Run, change: Change, after: Run): Run {
+  if ('weather' in change) return { ...run, seed: after.seed, record: after.record ?? null };
+  const { scenario } = run;
+  return {
+    ...run,
+    scenario: 'land' in change ? withLand(scenario, change) : withDecision(scenario, change, change.to),
+  };
+}
 
 /**
- * Takes the difference between two runs of one farm apart, one decision at a time. One season is run between two yields,
- * so that a page stays free.
- * @throws RangeError where the runs are of two farms
+ * Takes the difference between two runs apart, one change at a time. One season is run between two yields, so that a page
+ * stays free.
  */
 export function* whatMadeTheDifference(before: Run, after: Run): Generator<TakingApart, TakenApart> {
-  if (!sameFarm(before.scenario, after.scenario)) throw new RangeError('two farms cannot be taken apart by decisions');
-  const decisions = changedDecisions(before.scenario.decisions, after.scenario.decisions);
-  const otherWeather = before.seed !== after.seed || (before.record ?? null) !== (after.record ?? null);
-  const of = 2 * decisions.length + (otherWeather ? 2 : 1);
+  const changes = changesBetween(before, after);
+  // The first change in its turn is the first change alone.
+  const of = Math.max(1, 2 * changes.length);
   let done = 0;
-  function* run(scenario: Scenario, { seed, record }: Run): Generator<TakingApart, SeasonOutcomes> {
+  function* outcomesOf({ scenario, seed, record }: Run): Generator<TakingApart, SeasonOutcomes> {
     const outcomes = seasonOutcomes(runSeason(scenario, seed, record ?? null));
     yield { done: ++done, of };
     return outcomes;
   }
-  const first = yield* run(before.scenario, before);
-  // The weather comes before any decision, so it goes first.
-  const underWeather = otherWeather ? yield* run(before.scenario, after) : first;
+  const first = yield* outcomesOf(before);
   const parts: Part[] = [];
-  let scenario = before.scenario;
-  let last = underWeather;
-  for (const decision of decisions) {
-    const alone = yield* run(withDecision(before.scenario, decision, decision.to), before);
-    scenario = withDecision(scenario, decision, decision.to);
-    const next = yield* run(scenario, after);
-    parts.push({
-      decision,
-      alone: outcomeDifferences(first, alone),
-      inTurn: outcomeDifferences(last, next),
-    });
+  let run = before;
+  let last = first;
+  for (const change of changes) {
+    const alone = yield* outcomesOf(withChange(before, change, after));
+    run = withChange(run, change, after);
+    const next = parts.length === 0 ? alone : yield* outcomesOf(run);
+    parts.push({ change, alone: outcomeDifferences(first, alone), inTurn: outcomeDifferences(last, next) });
     last = next;
   }
   const whole = outcomeDifferences(first, last);
-  const weather = otherWeather ? outcomeDifferences(first, underWeather) : null;
-  return {
-    parts,
-    weather,
-    whole,
-    together: less(whole, [...(weather ? [weather] : []), ...parts.map(({ alone }) => alone)]),
-  };
+  const alone = parts.map((part) => part.alone);
+  return { parts, whole, together: less(whole, alone) };
 }
 
 /** Outcomes of which the parts can be told: both seasons, and every one between, have such a thing. */

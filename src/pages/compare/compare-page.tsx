@@ -1,5 +1,6 @@
 import { useEffect, useMemo } from 'preact/hooks';
-import { type Run, sameFarm } from '../../compare/what-made-the-difference.ts';
+import { sameFarm } from '../../compare/changed-land.ts';
+import type { Run } from '../../compare/what-made-the-difference.ts';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { runSeason } from '../../model/chain.ts';

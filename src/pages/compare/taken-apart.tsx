@@ -1,15 +1,15 @@
 import { useState } from 'preact/hooks';
 import type { OutcomeKey } from '../../compare/season-outcomes.ts';
-import { type TakenApart as Apart, type Run, sameFarm, toldOutcomes } from '../../compare/what-made-the-difference.ts';
+import { type TakenApart as Apart, type Run, toldOutcomes } from '../../compare/what-made-the-difference.ts';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
+import { changeKey, changeText } from './change-text.ts';
 import { compareWords } from './compare-words.ts';
-import { decidedText, decisionName } from './decision-text.ts';
 import { signedText } from './outcome-text.ts';
 import { useTakenApart } from './use-taken-apart.ts';
 
-/** The outcomes that are offered, in this order; those that no decision moved are left out. */
+/** The outcomes that are offered, in this order; those that nothing moved are left out. */
 const offered: readonly OutcomeKey[] = [
   'leftToFarmUsd',
   'usdPerBale',
@@ -42,16 +42,7 @@ function PartsTable({ apart, outcome }: { readonly apart: Apart; readonly outcom
   const words = useWords();
   const { apart: said, outcomes } = compareWords(words.language);
   const told = (value: number | null) => signedText(outcome, value, words);
-  const rows = [
-    ...(apart.weather ? [{ key: 'weather', name: said.weather, inTurn: apart.weather, alone: apart.weather }] : []),
-    ...apart.parts.map(({ decision, inTurn, alone }) => ({
-      key: `${decision.station}/${decision.key}`,
-      name: `${decisionName(decision, words)}: ${decidedText(decision, decision.from, words)} → ${decidedText(decision, decision.to, words)}`,
-      inTurn,
-      alone,
-    })),
-  ];
-  const most = Math.max(...rows.map(({ inTurn }) => Math.abs(inTurn[outcome] ?? 0)));
+  const most = Math.max(...apart.parts.map(({ inTurn }) => Math.abs(inTurn[outcome] ?? 0)));
   return (
     <table class="parts-table">
       <caption>{outcomes[outcome]}</caption>
@@ -70,9 +61,9 @@ function PartsTable({ apart, outcome }: { readonly apart: Apart; readonly outcom
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ key, name, inTurn, alone }) => (
-          <tr key={key}>
-            <th scope="row">{name}</th>
+        {apart.parts.map(({ change, inTurn, alone }) => (
+          <tr key={changeKey(change)}>
+            <th scope="row">{changeText(change, words)}</th>
             <td class="bar-cell">
               <PartBar value={inTurn[outcome] ?? 0} most={most} />
             </td>
@@ -106,19 +97,18 @@ export interface TakenApartProps {
   readonly after: Run;
 }
 
-/** The whole difference taken apart, one decision at a time: bars and numbers that add up. */
+/** The whole difference taken apart, one change at a time: bars and numbers that add up. */
 export function TakenApart({ runsKey, before, after }: TakenApartProps) {
   const words = useWords();
   const { apart: said, outcomes } = compareWords(words.language);
   const { result, done, of } = useTakenApart(runsKey, before, after);
   const [chosen, setChosen] = useState<OutcomeKey>('leftToFarmUsd');
   const body = () => {
-    if (!sameFarm(before.scenario, after.scenario)) return <p>{said.cannot}</p>;
     if (!result) {
       const counts = { done: words.formats.count(done), of: words.formats.count(of) };
       return <p role="status">{fill(said.progress, counts)}</p>;
     }
-    if (result.parts.length === 0 && !result.weather) return <p>{said.none}</p>;
+    if (result.parts.length === 0) return <p>{said.none}</p>;
     const tellable = toldOutcomes(result);
     const moved = offered.filter((key) => tellable.includes(key) && Math.abs(result.whole[key] ?? 0) > 1e-9);
     const outcome = moved.includes(chosen) ? chosen : moved[0];
@@ -133,10 +123,7 @@ export function TakenApart({ runsKey, before, after }: TakenApartProps) {
           onChoose={setChosen}
         />
         <PartsTable apart={result} outcome={outcome} />
-        <p class="caption">
-          {result.parts.length === 1 && !result.weather ? `${said.one} ` : ''}
-          {said.togetherMeans}
-        </p>
+        <p class="caption">{result.parts.length === 1 ? said.one : said.togetherMeans}</p>
       </>
     );
   };

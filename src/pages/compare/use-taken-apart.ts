@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { type Run, sameFarm, type TakenApart, whatMadeTheDifference } from '../../compare/what-made-the-difference.ts';
+import { type Run, type TakenApart, whatMadeTheDifference } from '../../compare/what-made-the-difference.ts';
 import { nextTask } from './use-seasons.ts';
 
 interface Work {
@@ -10,13 +10,12 @@ interface Work {
 const notBegun: Work = { result: null, done: 0, of: 0 };
 
 /**
- * Takes a difference apart, one season a task. Nothing is run for two farms.
+ * Takes a difference apart, one season a task.
  * @param key changes when other runs are compared
  */
 export function useTakenApart(key: string, before: Run, after: Run): Work {
   const [state, setState] = useState<Work & { readonly key: string }>({ ...notBegun, key: '' });
   useEffect(() => {
-    if (!sameFarm(before.scenario, after.scenario)) return;
     let left = false;
     const work = async () => {
       const steps = whatMadeTheDifference(before, after);

@@ -17,7 +17,7 @@ export const compare = {
   otherWeather:
     '{farm}, season {seed} and season {other}. The weather differs, so not every difference comes from what was decided.',
   otherFarm:
-    '{farm}, season {seed}, beside {otherFarm}, season {other}. Two farms and two kinds of weather: the difference cannot be taken apart.',
+    '{farm}, season {seed}, beside {otherFarm}, season {other}. Not only decisions differ; what each difference did is taken apart below.',
   invented: 'The farms and their weather are invented; how surely each number is known is told where it is shown.',
   sides: { before: 'This season', after: 'The other season' },
   open: { before: 'Open this season', after: 'Open the other season' },
@@ -31,6 +31,12 @@ export const compare = {
     none: 'No decision differs.',
     rest: { one: 'One decision is the same in both', other: '{n} decisions are the same in both' } as PluralForms,
     decision: 'Decision',
+    more: { one: 'One more that differs', other: '{n} more that differ' } as PluralForms,
+  },
+  /** What two farms do not share beside what was decided on them. */
+  land: {
+    heading: 'The farm',
+    names: { era: 'Time', climate: 'Climate', acres: 'Field', soilWaterMm: 'Water the soil can hold' },
   },
   words: {
     heading: 'What it changed',
@@ -53,19 +59,18 @@ export const compare = {
   apart: {
     heading: 'What made the difference',
     caption:
-      'Each decision is changed one after the other, in the order of the season. These parts add up to the whole difference.',
+      'Each difference is put in one after the other: time and land first, then the weather, then the decisions in the order of the season. These parts add up to the whole difference.',
     outcome: 'Difference in what?',
-    part: 'Decision',
+    part: 'What differs',
     inTurn: 'In its turn',
     alone: 'Changed alone',
-    weather: 'Another season’s weather',
+    weather: 'Weather of the other season',
     whole: 'The whole difference',
     together: 'Only together',
     togetherMeans:
-      '“Only together” is what is left when each decision is changed alone: two decisions can help or hinder each other.',
-    one: 'One decision differs, so the whole difference is its doing.',
-    none: 'No decision differs, so there is nothing to take apart.',
-    cannot: 'Two farms differ in land and climate, so the difference cannot be given to decisions.',
+      '“Only together” is what is left when each is changed alone: two of them can help or hinder each other.',
+    one: 'One thing differs, so the whole difference is its doing.',
+    none: 'Nothing differs, so there is nothing to take apart.',
     untold: 'One of the seasons on the way came to no bale, so the parts of this cannot be told.',
     progress: '{done} of {of} seasons run',
   },

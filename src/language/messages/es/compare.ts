@@ -12,7 +12,7 @@ export const compare: typeof english = {
   otherWeather:
     '{farm}, temporada {seed} y temporada {other}. El clima es distinto, así que no toda diferencia viene de lo que se decidió.',
   otherFarm:
-    '{farm}, temporada {seed}, junto a {otherFarm}, temporada {other}. Dos granjas y dos climas: la diferencia no se puede desarmar.',
+    '{farm}, temporada {seed}, junto a {otherFarm}, temporada {other}. No solo las decisiones son distintas; abajo se desarma lo que hizo cada diferencia.',
   invented: 'Las granjas y su clima son inventados; qué tan seguro es cada número se dice donde se muestra.',
   sides: { before: 'Esta temporada', after: 'La otra temporada' },
   open: { before: 'Abrir esta temporada', after: 'Abrir la otra temporada' },
@@ -26,6 +26,11 @@ export const compare: typeof english = {
     none: 'Ninguna decisión es distinta.',
     rest: { one: 'Una decisión es igual en las dos', other: '{n} decisiones son iguales en las dos' },
     decision: 'Decisión',
+    more: { one: 'Una más que es distinta', other: '{n} más que son distintas' },
+  },
+  land: {
+    heading: 'La granja',
+    names: { era: 'Época', climate: 'Clima', acres: 'Campo', soilWaterMm: 'Agua que guarda el suelo' },
   },
   words: {
     heading: 'Lo que cambió',
@@ -48,19 +53,17 @@ export const compare: typeof english = {
   apart: {
     heading: 'Qué hizo la diferencia',
     caption:
-      'Las decisiones se cambian una tras otra, en el orden de la temporada. Estas partes suman la diferencia entera.',
+      'Las diferencias se ponen una tras otra: primero la época y la tierra, luego el clima, luego las decisiones en el orden de la temporada. Estas partes suman la diferencia entera.',
     outcome: '¿Diferencia en qué?',
-    part: 'Decisión',
+    part: 'Qué es distinto',
     inTurn: 'En su turno',
     alone: 'Cambiada sola',
-    weather: 'El clima de otra temporada',
+    weather: 'El clima de la otra temporada',
     whole: 'La diferencia entera',
     together: 'Solo juntas',
-    togetherMeans:
-      '“Solo juntas” es lo que queda cuando cada decisión se cambia sola: dos decisiones pueden ayudarse o estorbarse.',
-    one: 'Una sola decisión es distinta, así que la diferencia entera es obra suya.',
-    none: 'Ninguna decisión es distinta, así que no hay nada que desarmar.',
-    cannot: 'Dos granjas difieren en tierra y clima, así que la diferencia no se puede repartir entre decisiones.',
+    togetherMeans: '“Solo juntas” es lo que queda cuando cada una se cambia sola: dos pueden ayudarse o estorbarse.',
+    one: 'Una sola cosa es distinta, así que la diferencia entera es obra suya.',
+    none: 'Nada es distinto, así que no hay nada que desarmar.',
     untold: 'Una de las temporadas del camino no dio ninguna paca, así que estas partes no se pueden decir.',
     progress: '{done} de {of} temporadas corridas',
   },
