@@ -1,5 +1,11 @@
 import type { Season } from '../model/season.ts';
-import { type OutcomeKey, outcomeKeys, type SeasonOutcomes, seasonOutcomes, usualColour } from './season-outcomes.ts';
+import {
+  type OutcomeKey,
+  outcomeKeys,
+  type SeasonOutcomes,
+  seasonOutcomes,
+  usualColour,
+} from '../model/season-outcomes.ts';
 
 /** Differences of outcomes; null where one of the two has no such thing. */
 export type Differences = Readonly<Record<OutcomeKey, number | null>>;

@@ -1,10 +1,10 @@
 import { runSeason } from '../model/chain.ts';
 import type { WeatherYear } from '../model/field/weather.ts';
 import type { Scenario } from '../model/scenario.ts';
+import { outcomeKeys, type SeasonOutcomes, seasonOutcomes } from '../model/season-outcomes.ts';
 import { type ChangedDecision, changedDecisions, withDecision } from './changed-decisions.ts';
 import { type ChangedLand, changedLand, withLand } from './changed-land.ts';
 import { byOutcome, type Differences, outcomeDifferences } from './compare-seasons.ts';
-import { outcomeKeys, type SeasonOutcomes, seasonOutcomes } from './season-outcomes.ts';
 
 /** A farm, what was decided on it, and the season number that makes its weather, unless that is a record. */
 export interface Run {
@@ -23,11 +23,19 @@ export interface Part {
   readonly alone: Differences;
   /** Changed after those that come earlier and before those that come later: these add up to the whole. */
   readonly inTurn: Differences;
+  /** What the seasons run for it came to: before and after it in its turn, and with it alone. */
+  readonly outcomes: {
+    readonly before: SeasonOutcomes;
+    readonly after: SeasonOutcomes;
+    readonly alone: SeasonOutcomes;
+  };
 }
 
 /** A difference taken apart. */
 export interface TakenApart {
   readonly parts: readonly Part[];
+  /** What the first of the two seasons came to. */
+  readonly first: SeasonOutcomes;
   readonly whole: Differences;
   /** The whole less what each change did alone: what they did only together. */
   readonly together: Differences;
@@ -89,12 +97,17 @@ export function* whatMadeTheDifference(before: Run, after: Run): Generator<Takin
     const alone = yield* outcomesOf(withChange(before, change, after));
     run = withChange(run, change, after);
     const next = parts.length === 0 ? alone : yield* outcomesOf(run);
-    parts.push({ change, alone: outcomeDifferences(first, alone), inTurn: outcomeDifferences(last, next) });
+    parts.push({
+      change,
+      alone: outcomeDifferences(first, alone),
+      inTurn: outcomeDifferences(last, next),
+      outcomes: { before: last, after: next, alone },
+    });
     last = next;
   }
   const whole = outcomeDifferences(first, last);
   const alone = parts.map((part) => part.alone);
-  return { parts, whole, together: less(whole, alone) };
+  return { parts, first, whole, together: less(whole, alone) };
 }
 
 /** Outcomes of which the parts can be told: both seasons, and every one between, have such a thing. */

@@ -1,19 +1,19 @@
 import { Fragment } from 'preact';
 import { fill } from '../language/fill.ts';
 import { useWords } from '../language/words.ts';
-import type { FibreCardProps, FibreState } from './fibre-card.tsx';
+import type { FibreCardProps, FibreState, FibreWorkings } from './fibre-card.tsx';
 import { WorkingNumber } from './working-number.tsx';
 import { WorkingRow } from './working-place.tsx';
 
 // At these shares of the fibers the table reads the array.
 const shares = [0.01, 0.1, 0.25, 0.5, 0.75, 0.9];
 
+export interface ArrayTableProps extends Pick<FibreCardProps, 'lengthsMm' | 'beforeMm'> {
+  readonly workings?: Pick<FibreWorkings, 'array'>;
+}
+
 /** The array of a fiber card as a table: how long the fibers are, at a few shares of them. */
-export function ArrayTable({
-  lengthsMm,
-  beforeMm,
-  workings,
-}: Pick<FibreCardProps, 'lengthsMm' | 'beforeMm' | 'workings'>) {
+export function ArrayTable({ lengthsMm, beforeMm, workings }: ArrayTableProps) {
   const { messages, formats } = useWords();
   const { fibre: words, common } = messages;
   const at = (lengths: readonly number[], share: number): string =>

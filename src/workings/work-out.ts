@@ -1,5 +1,6 @@
 import type { PracticeId } from '../checks/practice.ts';
 import type { Season } from '../model/season.ts';
+import type { OutcomeKey } from '../model/season-outcomes.ts';
 import type { StationId } from '../model/station.ts';
 import { type BaleKey, baleWorking } from './bale.ts';
 import { bloomWorkings } from './bloom.ts';
@@ -14,13 +15,15 @@ import { type JourneyPlace, journeyWorking } from './journey.ts';
 import { type LedgerPlace, ledgerWorking } from './ledger.ts';
 import { moduleWorkings } from './module.ts';
 import { type MoneyKey, moneyWorking } from './money.ts';
+import { differencePrinted } from './outcome-style.ts';
+import { colourWorking, outcomeWorking } from './outcomes.ts';
 import { plantingWorkings } from './planting.ts';
 import { practiceWorking } from './practice.ts';
 import { pressingWorkings } from './pressing.ts';
 import { type SeedKey, seedWorking } from './seed.ts';
 import { sewingWorkings } from './sewing.ts';
 import { spinningWorkings } from './spinning.ts';
-import { procedure, type StationWorkings } from './steps.ts';
+import { above, procedure, type StationWorkings, step } from './steps.ts';
 import { weavingWorkings } from './weaving.ts';
 import type { Step, Working } from './working.ts';
 
@@ -55,6 +58,19 @@ export type Asked =
       /** A number that is worked out before those. */
       readonly after?: Asked;
     }
+  /** What a season is compared by, or the usual color of its bales. */
+  | { readonly topic: 'outcome'; readonly key: OutcomeKey | 'colour' }
+  /** What a season has over another. */
+  | {
+      readonly topic: 'difference';
+      readonly key: OutcomeKey | 'colour';
+      /** The other season, from which the difference is counted. */
+      readonly before: Season;
+      /** What the page calls the other season, and this one. */
+      readonly names: readonly [before: string, after: string];
+      /** How the page says it, where that is more than the number. */
+      readonly said?: string;
+    }
   /** One part's mass on its way through the whole chain. */
   | ({ readonly topic: 'journey' } & JourneyPlace);
 
@@ -74,11 +90,34 @@ export const stationWorkings: Readonly<Record<StationId, StationWorkings>> = {
   sewing: sewingWorkings,
 };
 
+const linesOf = (working: Working): readonly Step[] =>
+  working.kind === 'procedure' ? working.steps : [...working.inputs, ...working.first];
+
 /** The lines of a working, to go before others. */
 function stepsFirst(season: Season, asked: Asked | undefined): readonly Step[] {
   const working = asked ? workOut(season, asked) : null;
-  if (!working) return [];
-  return working.kind === 'procedure' ? working.steps : [...working.inputs, ...working.first];
+  return working ? linesOf(working) : [];
+}
+
+/** How each of two seasons came by its number, and the one less the other; null where one has no such thing. */
+function differenceWorking(after: Season, asked: Extract<Asked, { topic: 'difference' }>): Working | null {
+  const { key, before, names, said } = asked;
+  const sides: Step[] = [];
+  const values: number[] = [];
+  for (const [at, season] of [before, after].entries()) {
+    const working = workOut(season, { topic: 'outcome', key });
+    if (!working) return null;
+    const of = names[at]!;
+    sides.push(...linesOf(working).map((line) => ({ ...line, of })));
+    sides.push(step({ label: of }, working.result, above));
+    if ('value' in working.result) values.push(working.result.value);
+  }
+  const [from, to] = values;
+  if (key === 'colour' || from === undefined || to === undefined)
+    return said === undefined ? null : procedure(sides, { as: 'text', text: said });
+  const difference = differencePrinted(key, to - from);
+  if (said === undefined) return procedure(sides, difference);
+  return procedure([...sides, step('difference', difference, above)], { as: 'text', text: said });
 }
 
 /** The working of a number of a season; null where the season shows no such number. */
@@ -104,6 +143,10 @@ export function workOut(season: Season, asked: Asked): Working | null {
       return practiceWorking(season, asked.id);
     case 'seen':
       return procedure([...stepsFirst(season, asked.after), ...asked.steps], { as: 'text', text: asked.text });
+    case 'outcome':
+      return asked.key === 'colour' ? colourWorking(season) : outcomeWorking(season, asked.key);
+    case 'difference':
+      return differenceWorking(season, asked);
     case 'journey':
       return journeyWorking(season, asked);
   }

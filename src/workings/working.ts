@@ -23,6 +23,11 @@ export type QuantityKind =
   | 'rain'
   | 'clothLength'
   | 'area'
+  | 'clothArea'
+  /** A length of the trade, as so many thirty-seconds of an inch. */
+  | 'thirtySeconds'
+  /** A difference between two percentages. */
+  | 'points'
   | 'temperature'
   | 'heatUnits'
   | 'clothWeight'
@@ -50,6 +55,8 @@ export type Printed =
   /** Percent along and across. */
   | { readonly as: 'both'; readonly length: number; readonly width: number }
   | { readonly as: 'word'; readonly list: WordList; readonly word: string }
+  /** A difference, with the sign of the way it goes. */
+  | { readonly as: 'signed'; readonly kind: QuantityKind; readonly value: number; readonly decimals?: number }
   /** A code that is the same in every language, such as a color grade. */
   | { readonly as: 'text'; readonly text: string };
 
@@ -85,7 +92,8 @@ export type Origin =
         | 'chance'
         | 'sale'
         | 'drawing'
-        | 'ledgers';
+        | 'ledgers'
+        | 'run';
     }
   | { readonly at: 'machine'; readonly machine: string }
   | { readonly fact: Pick<Fact, 'source' | 'mark'> };
@@ -94,6 +102,8 @@ export interface Step {
   readonly name: Name;
   readonly value: Printed;
   readonly from: Origin;
+  /** Which of two seasons it belongs to, as the page calls them; absent where there is one. */
+  readonly of?: string;
 }
 
 /** An input of a formula: a step with the letter that stands for it. */

@@ -1,7 +1,7 @@
 import { loadedWith, type Module } from './module-graph.ts';
 
 /** Files of the model's own folder that stand above the links: what folds a season, and what reads one. All others are core. */
-const chainFiles: readonly string[] = ['chain.ts', 'season.ts', 'timeline.ts'];
+const chainFiles: readonly string[] = ['chain.ts', 'season.ts', 'season-outcomes.ts', 'timeline.ts'];
 
 /** The list of all facts: it reads every link's and the trace's, and nothing else. */
 const listFiles: readonly string[] = ['fact-list.ts'];

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
+import { long } from '../laws/runs.ts';
 import { openPage, useBrowser } from './browser.ts';
+import { closedNumbers, mismatches, numberKeys } from './working-numbers.ts';
 
 useBrowser();
 
@@ -24,7 +26,27 @@ test(
     const whole = await parts.locator('tfoot td.number').first().innerText();
     // Each is rounded to a dollar.
     expect(Math.abs(turns.reduce((sum, text) => sum + dollars(text), 0) - dollars(whole))).toBeLessThanOrEqual(2);
+    // Every number opens how it was come by: those of sentences and tables, and of the parts.
+    const keys = await numberKeys(page);
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(await closedNumbers(page)).toEqual([]);
+    for (const kind of ['phrase/', 'before/', 'after/', 'less/', 'apart/'])
+      expect(keys.filter((key) => key.startsWith(kind)).length).toBeGreaterThan(3);
+    expect(
+      await mismatches(
+        page,
+        keys.filter((_, at) => long || at % 4 === 0),
+      ),
+    ).toEqual([]);
+    await page.locator('[data-working="phrase/difference/bales"]').press('Enter');
+    const panel = page.locator('#working-panel');
+    await panel.locator('.working-result').waitFor();
+    const lines = await panel.locator('tbody th').allInnerTexts();
+    expect(lines.filter((line) => line.startsWith('This season')).length).toBeGreaterThan(2);
+    expect(lines.filter((line) => line.startsWith('The other season')).length).toBeGreaterThan(2);
+    expect(lines.at(-1)).toContain('Difference');
     expect(await axe()).toEqual([]);
+    await page.keyboard.press('Escape');
     await page.locator('.bands-beside input[type=radio]').nth(1).focus();
     await page.keyboard.press('ArrowLeft');
     expect(await page.locator('.bands-beside input:checked').count()).toBe(1);

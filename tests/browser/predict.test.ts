@@ -108,6 +108,10 @@ test(
     expect(await line.getByRole('link').getAttribute('href')).toMatch(
       /^#\/compare\?v=1&farm=coastal-plain&seed=1\/v=1&farm=coastal-plain&seed=1&set=\w+$/,
     );
+    const said = (await numberKeys(page)).filter((key) => key.startsWith('downstream/'));
+    expect(said.length).toBeGreaterThan(2);
+    expect(await closedNumbers(page)).toEqual([]);
+    expect(await mismatches(page, said)).toEqual([]);
     expect(await axe()).toEqual([]);
     await undo.press('Enter');
     await expect.poll(() => page.evaluate(() => location.hash)).toBe(hash);

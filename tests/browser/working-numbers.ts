@@ -56,6 +56,10 @@ const places = [
   '.always-closing',
   '.doubt-strips td.number',
   '.doubt-ranking td.number',
+  '.difference-phrases li',
+  '.downstream-line',
+  '.outcomes-beside td.number',
+  '.parts-table td.number',
 ].join(', ');
 
 /** Numbers that stand among the season's figures and open nothing. */

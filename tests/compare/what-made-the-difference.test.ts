@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { changedDecisions, decisionPlaces, withDecision } from '../../src/compare/changed-decisions.ts';
 import { outcomeDifferences } from '../../src/compare/compare-seasons.ts';
-import { outcomeKeys, seasonOutcomes } from '../../src/compare/season-outcomes.ts';
 import {
   changesBetween,
   type Run,
@@ -12,6 +11,7 @@ import {
 import { runSeason } from '../../src/model/chain.ts';
 import { farmOf, farms } from '../../src/model/farms.ts';
 import type { Scenario } from '../../src/model/scenario.ts';
+import { outcomeKeys, seasonOutcomes } from '../../src/model/season-outcomes.ts';
 import { long, propertySeed } from '../laws/runs.ts';
 
 const farm = farmOf('coastal-plain')!;
@@ -127,7 +127,7 @@ test('law: two farms are taken apart too, their land and their weather with what
 test('a field twice as wide, and nothing else, makes the whole difference and twice the lint', () => {
   const wide = { ...farm, acres: 2 * farm.acres };
   const { apart } = takeApart({ scenario: farm, seed: 5 }, { scenario: wide, seed: 5 });
-  expect(apart.parts).toEqual([
+  expect(apart.parts).toMatchObject([
     { change: { land: 'acres', from: farm.acres, to: 2 * farm.acres }, alone: apart.whole, inTurn: apart.whole },
   ]);
   const once = outcomesAt({ scenario: farm, seed: 5 }).seedCottonKg!;

@@ -89,8 +89,8 @@ describe('taking back the last choice', () => {
     );
     fc.assert(
       fc.property(fc.array(move, { maxLength: 20 }), (moves) => {
-        const { actor, link, context } = open();
-        const start = link();
+        const { actor, link, season, context } = open();
+        const [start, numbers] = [link(), season()];
         for (const each of moves) {
           if (each.type === 'DECIDE')
             actor.send({ type: 'DECIDE', station: 'planting', key: 'rowInches', value: each.inches });
@@ -100,8 +100,40 @@ describe('taking back the last choice', () => {
         }
         while (context().taken.length > 0) actor.send({ type: 'UNDO' });
         expect(link()).toBe(start);
+        // To the last byte, every number of the season.
+        expect(season()).toBe(numbers);
       }),
       { seed: propertySeed, numRuns: runs(100) },
+    );
+  });
+
+  test('a planted bug is seen: with one choice not taken back, neither the link nor the season is the first', () => {
+    const { actor, link, season, context } = open();
+    const [start, numbers] = [link(), season()];
+    actor.send({ type: 'DECIDE', station: 'planting', key: 'rowInches', value: 34 });
+    actor.send({ type: 'DECIDE', station: 'boll', key: 'openPercent', value: 40 });
+    while (context().taken.length > 1) actor.send({ type: 'UNDO' });
+    expect(link()).not.toBe(start);
+    expect(season()).not.toBe(numbers);
+  });
+
+  test('law: going back to a station and deciding as before gives the same season to the last byte', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...farms), fc.integer({ min: 30, max: 40 }), (farm, rowInches) => {
+        const { actor, link, season } = open(farm);
+        const [start, numbers] = [link(), season()];
+        const before = farm.decisions.planting.rowInches;
+        actor.send({ type: 'SEW_IN' });
+        actor.send({ type: 'SEW_IN' });
+        actor.send({ type: 'GO_TO', station: 'planting' });
+        actor.send({ type: 'DECIDE', station: 'planting', key: 'rowInches', value: rowInches });
+        actor.send({ type: 'SEW_IN' });
+        actor.send({ type: 'GO_TO', station: 'planting' });
+        actor.send({ type: 'DECIDE', station: 'planting', key: 'rowInches', value: before });
+        expect(link()).toBe(start);
+        expect(season()).toBe(numbers);
+      }),
+      { seed: propertySeed, numRuns: runs(50) },
     );
   });
 });

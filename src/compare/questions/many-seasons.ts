@@ -1,5 +1,5 @@
 import type { Season } from '../../model/season.ts';
-import { type OutcomeKey, seasonOutcomes } from '../season-outcomes.ts';
+import { type OutcomeKey, seasonOutcomes } from '../../model/season-outcomes.ts';
 import type { Run } from '../what-made-the-difference.ts';
 
 /** Season numbers that a question about the weather is asked for: the first few. Eight show a spread and run at once. */

@@ -1,7 +1,7 @@
 import { presentMoney } from '../../model/classing/money-facts.ts';
 import { machineBreakagePerMm } from '../../model/length/facts.ts';
+import { type SeasonOutcomes, seasonOutcomes } from '../../model/season-outcomes.ts';
 import { withDecision } from '../changed-decisions.ts';
-import { type SeasonOutcomes, seasonOutcomes } from '../season-outcomes.ts';
 import { lines, mass, money, percent, way } from './amounts.ts';
 import { farmNamed, type Question } from './question.ts';
 

@@ -1,7 +1,7 @@
 import { harvestFacts } from '../../model/harvest/facts.ts';
 import { colourFacts } from '../../model/module/facts.ts';
+import { usualColour } from '../../model/season-outcomes.ts';
 import { withDecision } from '../changed-decisions.ts';
-import { usualColour } from '../season-outcomes.ts';
 import { counted, lines, money, percent, way } from './amounts.ts';
 import { howOften, pairedDifference, pairedRuns, spreadOf } from './many-seasons.ts';
 import { farmNamed, type Question } from './question.ts';

@@ -5,14 +5,18 @@ import { lengthArrayMm } from '../../model/length/statistics.ts';
 import type { Season } from '../../model/season.ts';
 import { ArrayTable } from '../../ui/array-table.tsx';
 import { FibreArray } from '../../ui/fibre-array.tsx';
+import type { FibreState } from '../../ui/fibre-card.tsx';
+import { workingSource } from '../season/working-source.ts';
 import { compareWords } from './compare-words.ts';
 
 /** Fibres laid out on each pad; enough for the shape, few enough to see each. */
 const fibresLaid = 118;
 
-/** The fibre as it lies in the bale: behind the last machine of the gin. */
-const fibreOfBale = ({ fibreTrail }: Season): Fibre | null =>
-  fibreTrail.filter(({ after }) => after !== 'card' && after !== 'comber').at(-1)?.fibre ?? null;
+/** Where the fibre as it lies in the bale stands in the trail: behind the last machine of the gin; -1 where there is none. */
+const placeOfBale = ({ fibreTrail }: Season): number =>
+  fibreTrail.filter(({ after }) => after !== 'card' && after !== 'comber').length - 1;
+
+const fibreOfBale = (season: Season): Fibre | null => season.fibreTrail[placeOfBale(season)]?.fibre ?? null;
 
 export interface ArraysBesideProps {
   readonly before: Season;
@@ -21,8 +25,13 @@ export interface ArraysBesideProps {
 
 /** The fibre of both seasons laid out, one pad above the other, on one ruler. */
 export function ArraysBeside({ before, after }: ArraysBesideProps) {
-  const { language } = useWords();
-  const said = compareWords(language);
+  const words = useWords();
+  const said = compareWords(words.language);
+  const arraySource = (share: number, state: FibreState, name: string) => {
+    const season = state === 'before' ? before : after;
+    const asked = { topic: 'array', index: placeOfBale(season), share, laid: fibresLaid } as const;
+    return workingSource(season, words, asked, name, `${state}/`);
+  };
   const pads = useMemo(
     () =>
       [before, after].map((season) => {
@@ -50,7 +59,9 @@ export function ArraysBeside({ before, after }: ArraysBesideProps) {
           </figure>
         );
       })}
-      {first && second ? <ArrayTable lengthsMm={second.lengthsMm} beforeMm={first.lengthsMm} /> : null}
+      {first && second ? (
+        <ArrayTable lengthsMm={second.lengthsMm} beforeMm={first.lengthsMm} workings={{ array: arraySource }} />
+      ) : null}
     </section>
   );
 }

@@ -6,6 +6,7 @@ import { useWords } from '../../language/words.ts';
 import { runSeason } from '../../model/chain.ts';
 import { encodeComparison, runQueries } from '../../statechart/saved-comparison.ts';
 import { encodeRun, type SavedRun } from '../../statechart/saved-run.ts';
+import { OneWorkingOpen, useWorkingClosesOn } from '../../ui/open-working.tsx';
 import { ElsewhereNotes } from '../farm/elsewhere-notes.tsx';
 import { farmWords } from '../farm/farm-words.ts';
 import { type OpenedRun, openRun } from '../farm/open-run.ts';
@@ -18,6 +19,7 @@ import { DecisionsBeside } from './decisions-beside.tsx';
 import { DifferencesTold } from './differences-told.tsx';
 import { TakenApart } from './taken-apart.tsx';
 import { useSeasons } from './use-seasons.ts';
+import '../season/workings.css';
 import './compare.css';
 
 export interface ComparePageProps {
@@ -50,7 +52,15 @@ function openComparison(query: string) {
 }
 
 /** Two seasons side by side: what was decided, what it changed, where it went, and what made the difference. */
-export default function ComparePage({ route, preferences }: ComparePageProps) {
+export default function ComparePage(props: ComparePageProps) {
+  return (
+    <OneWorkingOpen>
+      <Comparison {...props} />
+    </OneWorkingOpen>
+  );
+}
+
+function Comparison({ route, preferences }: ComparePageProps) {
   const words = useWords();
   const { messages, formats, language } = words;
   const said = compareWords(language);
@@ -58,6 +68,7 @@ export default function ComparePage({ route, preferences }: ComparePageProps) {
   const key = encodeComparison(saved);
   const runs = [before, after].map((run) => () => runSeason(run.scenario, run.seed, run.record ?? null));
   const running = useSeasons(key, runs);
+  useWorkingClosesOn(key);
   const [first, second] = running.seasons ?? [];
   useEffect(() => {
     document.title = `${said.title}: ${messages.common.product}`;
@@ -95,7 +106,7 @@ export default function ComparePage({ route, preferences }: ComparePageProps) {
           <DecisionsBeside before={before.scenario} after={after.scenario} />
           <BandsBeside before={first} after={second} theme={preferences.theme} />
           <ArraysBeside before={first} after={second} />
-          <TakenApart runsKey={key} before={before} after={after} />
+          <TakenApart runsKey={key} before={before} after={after} season={second} />
         </div>
       ) : (
         <p role="status">{said.working}</p>

@@ -1,9 +1,9 @@
 import { type Comparison, compareSeasons } from '../../compare/compare-seasons.ts';
-import type { OutcomeKey, SeasonOutcomes } from '../../compare/season-outcomes.ts';
 import { fill } from '../../language/fill.ts';
 import type { DifferenceForms } from '../../language/messages/en/compare.ts';
 import type { Words } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
+import type { OutcomeKey, SeasonOutcomes } from '../../model/season-outcomes.ts';
 import { type CompareWords, compareWords } from './compare-words.ts';
 import { distanceText } from './outcome-text.ts';
 
@@ -55,9 +55,13 @@ const steps: readonly Step[] = [
 
 const mostTold = 6;
 
-interface Line {
-  readonly key: string;
+/** A difference in a phrase. */
+export interface DifferencePhrase {
+  /** What it is of; null where it is said without a number. */
+  readonly of: OutcomeKey | 'colour' | null;
   readonly text: string;
+}
+interface Line extends DifferencePhrase {
   readonly weight: number;
 }
 
@@ -84,7 +88,7 @@ function linesOf({ before, after, difference, colour }: Comparison, words: Words
   const said = compareWords(words.language);
   const { differences } = said;
   const plain = (key: 'noBale' | 'aBale' | 'noCloth' | 'aCloth'): Line => ({
-    key,
+    of: null,
     text: differences[key],
     weight: Number.POSITIVE_INFINITY,
   });
@@ -95,23 +99,18 @@ function linesOf({ before, after, difference, colour }: Comparison, words: Words
   if (hadCloth !== hasCloth) lines.push(plain(hasCloth ? 'aCloth' : 'noCloth'));
   if (colour.before && colour.after && colour.before !== colour.after) {
     const text = fill(differences.colour, { from: colour.before, to: colour.after });
-    lines.push({ key: 'colour', text, weight: 2 * colourSteps(colour.before, colour.after) });
+    lines.push({ of: 'colour', text, weight: 2 * colourSteps(colour.before, colour.after) });
   }
   for (const { key, counted = false, least } of steps) {
     const by = difference[key];
     const step = least(before);
-    if (
-      by === null ||
-      by === 0 ||
-      Math.abs(by) < step ||
-      lines.some((line) => line.key === 'bales' && key === 'lintKg')
-    )
+    if (by === null || by === 0 || Math.abs(by) < step || lines.some((line) => line.of === 'bales' && key === 'lintKg'))
       continue;
     // The cloth, its waste and the patch follow when there is none.
     if (hadCloth !== hasCloth && (key === 'clothSquareMetres' || key === 'patchInches' || key === 'millWasteKg'))
       continue;
     const text = differenceLine(key, by, words, said, counted);
-    lines.push({ key, text, weight: step > 0 ? Math.abs(by) / step : 1 });
+    lines.push({ of: key, text, weight: step > 0 ? Math.abs(by) / step : 1 });
   }
   return lines.sort((a, b) => b.weight - a.weight);
 }
@@ -120,7 +119,7 @@ function linesOf({ before, after, difference, colour }: Comparison, words: Words
  * What another decision changed further down the chain, in short phrases: 'two bales fewer', 'one staple longer',
  * 'color 31 → 41', '$11 less a bale'. Most important first, at most six; none where hardly anything changed.
  */
-export const changeInWords = (before: Season, after: Season, words: Words): string[] =>
+export const changeInWords = (before: Season, after: Season, words: Words): DifferencePhrase[] =>
   linesOf(compareSeasons(before, after), words)
     .slice(0, mostTold)
-    .map(({ text }) => text);
+    .map(({ of, text }) => ({ of, text }));

@@ -1,12 +1,16 @@
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
-import type { OutcomeKey } from '../../compare/season-outcomes.ts';
 import { type TakenApart as Apart, type Run, toldOutcomes } from '../../compare/what-made-the-difference.ts';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
+import type { Season } from '../../model/season.ts';
+import type { OutcomeKey } from '../../model/season-outcomes.ts';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
+import { WorkingNumber } from '../../ui/working-number.tsx';
+import { WorkingRow } from '../../ui/working-place.tsx';
 import { changeKey, changeText } from './change-text.ts';
 import { compareWords } from './compare-words.ts';
-import { signedText } from './outcome-text.ts';
+import { partCells } from './part-cells.ts';
 import { useTakenApart } from './use-taken-apart.ts';
 
 /** The outcomes that are offered, in this order; those that nothing moved are left out. */
@@ -38,10 +42,16 @@ function PartBar({ value, most }: { readonly value: number; readonly most: numbe
   );
 }
 
-function PartsTable({ apart, outcome }: { readonly apart: Apart; readonly outcome: OutcomeKey }) {
+interface PartsTableProps {
+  readonly apart: Apart;
+  readonly outcome: OutcomeKey;
+  readonly season: Season;
+}
+
+function PartsTable({ apart, outcome, season }: PartsTableProps) {
   const words = useWords();
   const { apart: said, outcomes } = compareWords(words.language);
-  const told = (value: number | null) => signedText(outcome, value, words);
+  const cells = partCells(apart, outcome, season, words);
   const most = Math.max(...apart.parts.map(({ inTurn }) => Math.abs(inTurn[outcome] ?? 0)));
   return (
     <table class="parts-table">
@@ -61,30 +71,48 @@ function PartsTable({ apart, outcome }: { readonly apart: Apart; readonly outcom
         </tr>
       </thead>
       <tbody>
-        {apart.parts.map(({ change, inTurn, alone }) => (
-          <tr key={changeKey(change)}>
-            <th scope="row">{changeText(change, words)}</th>
-            <td class="bar-cell">
-              <PartBar value={inTurn[outcome] ?? 0} most={most} />
-            </td>
-            <td class="number">{told(inTurn[outcome])}</td>
-            <td class="number">{told(alone[outcome])}</td>
-          </tr>
-        ))}
+        {apart.parts.map(({ change, inTurn }, at) => {
+          const { inTurn: turn, alone } = cells.parts[at]!;
+          return (
+            <Fragment key={changeKey(change)}>
+              <tr>
+                <th scope="row">{changeText(change, words)}</th>
+                <td class="bar-cell">
+                  <PartBar value={inTurn[outcome] ?? 0} most={most} />
+                </td>
+                <td class="number">
+                  <WorkingNumber {...turn} />
+                </td>
+                <td class="number">
+                  <WorkingNumber {...alone} />
+                </td>
+              </tr>
+              <WorkingRow sources={[turn.source, alone.source]} columns={4} />
+            </Fragment>
+          );
+        })}
         <tr>
           <th scope="row">{said.together}</th>
           <td class="bar-cell" />
           <td class="number" />
-          <td class="number">{told(apart.together[outcome])}</td>
+          <td class="number">
+            <WorkingNumber {...cells.together} />
+          </td>
         </tr>
+        <WorkingRow sources={[cells.together.source]} columns={4} />
       </tbody>
       <tfoot>
         <tr class="sum">
           <th scope="row">{said.whole}</th>
           <td class="bar-cell" />
-          <td class="number">{told(apart.whole[outcome])}</td>
-          <td class="number">{told(apart.whole[outcome])}</td>
+          <td class="number">
+            <WorkingNumber {...cells.whole} />
+          </td>
+          <td class="number">
+            <WorkingNumber {...cells.wholeAlone} />
+          </td>
         </tr>
+        <WorkingRow sources={[cells.whole.source, cells.wholeAlone.source]} columns={4} />
       </tfoot>
     </table>
   );
@@ -95,10 +123,12 @@ export interface TakenApartProps {
   readonly runsKey: string;
   readonly before: Run;
   readonly after: Run;
+  /** The second of the two seasons: what its numbers are computed from. */
+  readonly season: Season;
 }
 
 /** The whole difference taken apart, one change at a time: bars and numbers that add up. */
-export function TakenApart({ runsKey, before, after }: TakenApartProps) {
+export function TakenApart({ runsKey, before, after, season }: TakenApartProps) {
   const words = useWords();
   const { apart: said, outcomes } = compareWords(words.language);
   const { result, done, of } = useTakenApart(runsKey, before, after);
@@ -122,7 +152,7 @@ export function TakenApart({ runsKey, before, after }: TakenApartProps) {
           value={outcome}
           onChoose={setChosen}
         />
-        <PartsTable apart={result} outcome={outcome} />
+        <PartsTable apart={result} outcome={outcome} season={season} />
         <p class="caption">{result.parts.length === 1 ? said.one : said.togetherMeans}</p>
       </>
     );

@@ -1,9 +1,12 @@
-import { fill } from '../../language/fill.ts';
+import { Fragment } from 'preact';
 import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import { encodeComparison } from '../../statechart/saved-comparison.ts';
 import type { SavedRun } from '../../statechart/saved-run.ts';
+import { WorkingNumber } from '../../ui/working-number.tsx';
+import { WorkingPlace } from '../../ui/working-place.tsx';
 import { changeInWords } from '../compare/difference-words.ts';
+import { phraseSource } from '../compare/phrase-source.ts';
 import { hashOf } from '../route.ts';
 import { choiceWords } from './choice-words.ts';
 
@@ -17,12 +20,35 @@ export interface DownstreamLineProps {
 export function DownstreamLine({ before, after, runOf }: DownstreamLineProps) {
   const words = useWords();
   const said = choiceWords(words.language);
-  const phrases = changeInWords(before, after, words);
+  const { common } = words.messages;
+  const sides = { before, after, names: [common.before, common.after] } as const;
+  const phrases = changeInWords(before, after, words).map((phrase) => ({
+    text: phrase.text,
+    source: phraseSource(phrase, sides, words, 'downstream/'),
+  }));
   const query = encodeComparison({ before: runOf(before), after: runOf(after) });
+  const [head, tail] = said.downstream.split('{phrases}');
+  const told = phrases.map(({ text, source }, at) => (
+    <Fragment key={text}>
+      {at > 0 ? ', ' : null}
+      <WorkingNumber text={text} source={source} />
+    </Fragment>
+  ));
   return (
-    <p class="downstream-line">
-      {phrases.length > 0 ? fill(said.downstream, { phrases: phrases.join(', ') }) : said.hardly}{' '}
-      <a href={hashOf({ page: 'compare', query })}>{said.compareBoth}</a>
-    </p>
+    <>
+      <p class="downstream-line">
+        {phrases.length > 0 ? (
+          <>
+            {head}
+            {told}
+            {tail}
+          </>
+        ) : (
+          said.hardly
+        )}{' '}
+        <a href={hashOf({ page: 'compare', query })}>{said.compareBoth}</a>
+      </p>
+      <WorkingPlace sources={phrases.map(({ source }) => source)} />
+    </>
   );
 }

@@ -21,6 +21,9 @@ const writers: Readonly<Record<QuantityKind, Writer>> = {
   rain: (formats, value, decimals) => formats.rain(value, decimals).text,
   clothLength: (formats, value, decimals) => formats.clothLength(value, decimals).text,
   area: (formats, value) => formats.area(value).text,
+  clothArea: (formats, value, decimals) => formats.clothArea(value, decimals).text,
+  thirtySeconds: (formats, value, decimals = 1) => `${formats.number(value, decimals)}/32`,
+  points: (formats, value) => formats.points(value).text,
   temperature: (formats, value) => formats.temperature(value).text,
   heatUnits: (formats, value) => formats.heatUnits(value).text,
   clothWeight: (formats, value) => formats.clothWeight(value).text,
@@ -50,6 +53,11 @@ export function printed(value: Exclude<Printed, { as: 'exact' }>, words: Words):
         length: formats.percent(value.length),
         width: formats.percent(value.width),
       });
+    case 'signed': {
+      const size = writers[value.kind](formats, Math.abs(value.value), value.decimals);
+      // One too small to print carries no sign.
+      return /[1-9]/.test(size.replace(/\/32$/, '')) ? `${value.value > 0 ? '+' : '−'}${size}` : size;
+    }
     case 'word': {
       const lists: Readonly<Record<typeof value.list, Readonly<Record<string, string>>>> = {
         moduleVerdicts: readings.moduleVerdicts,

@@ -26,6 +26,10 @@ function keyOf(asked: Asked): string {
       return `practice/${asked.id}`;
     case 'seen':
       return asked.at;
+    case 'outcome':
+      return `outcome/${asked.key}`;
+    case 'difference':
+      return `difference/${asked.key}`;
     case 'journey':
       return `journey/${asked.part}/${asked.station}/${asked.of}`;
   }

@@ -79,7 +79,7 @@ function lotName(step: Step, { words }: Speech): string | null {
 }
 
 const lineOf = (step: Step, speech: Speech): WorkingLine => ({
-  name: lotName(step, speech) ?? nameText(step.name, speech),
+  name: `${step.of === undefined ? '' : `${step.of}: `}${lotName(step, speech) ?? nameText(step.name, speech)}`,
   value: valueText(step.value, speech),
   ...originText(step.from, speech),
 });

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { withDecision } from '../../../src/compare/changed-decisions.ts';
 import { compareSeasons } from '../../../src/compare/compare-seasons.ts';
-import { outcomeKeys } from '../../../src/compare/season-outcomes.ts';
 import { compare as enCompare } from '../../../src/language/messages/en/compare.ts';
 import { en } from '../../../src/language/messages/en.ts';
 import { compare as esCompare } from '../../../src/language/messages/es/compare.ts';
@@ -9,8 +8,11 @@ import { es } from '../../../src/language/messages/es.ts';
 import { makeWords } from '../../../src/language/words.ts';
 import { runSeason } from '../../../src/model/chain.ts';
 import { farmOf } from '../../../src/model/farms.ts';
-import { changeInWords } from '../../../src/pages/compare/difference-words.ts';
+import { outcomeKeys } from '../../../src/model/season-outcomes.ts';
+import { changeInWords as phrasesOf } from '../../../src/pages/compare/difference-words.ts';
 import { catalogueLines } from '../../language/catalogue-lines.ts';
+
+const changeInWords = (...asked: Parameters<typeof phrasesOf>): string[] => phrasesOf(...asked).map(({ text }) => text);
 
 const english = makeWords('en', 'us', en);
 const metric = makeWords('en', 'metric', en);

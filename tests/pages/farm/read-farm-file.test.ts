@@ -6,6 +6,7 @@ import { problemText } from '../../../src/language/problem-text.ts';
 import { makeWords } from '../../../src/language/words.ts';
 import { farms } from '../../../src/model/farms.ts';
 import type { Problem } from '../../../src/model/problem.ts';
+import { checkScenario } from '../../../src/model/scenario.ts';
 import { decisionTitle } from '../../../src/pages/farm/decided-lines.ts';
 import { farmWords } from '../../../src/pages/farm/farm-words.ts';
 import { farmFileText, mostFarmBytes, newFarmId, readFarmFile } from '../../../src/pages/farm/read-farm-file.ts';
@@ -90,12 +91,45 @@ describe('a farm file', () => {
   });
 
   test('law: no text throws, and none but a whole farm is taken', () => {
-    const text = fc.oneof(fc.string({ maxLength: 60 }), fc.json({ maxDepth: 4 }));
+    const bytes = fc.uint8Array({ maxLength: 300 }).map((binary) => new TextDecoder().decode(binary));
+    const text = fc.oneof(fc.string({ maxLength: 60 }), fc.json({ maxDepth: 4 }), bytes);
     fc.assert(
       fc.property(text, (junk) => problemsOf(junk).length > 0),
       { seed: propertySeed, numRuns: runs(500) },
     );
   });
+});
+
+test('law: a farm file damaged anywhere is read as a legal farm or refused by the field, in both languages, and never throws', async () => {
+  const fields = (at: unknown, path: string): string[] =>
+    typeof at === 'object' && at !== null
+      ? Object.entries(at).flatMap(([k, v]) => fields(v, path ? `${path}.${k}` : k))
+      : [path];
+  const anyField = fc.constantFrom(...fields(farm, ''));
+  const anyJson = fc.jsonValue({ maxDepth: 2 });
+  const all = await Promise.all(
+    (['en', 'es'] as const).map(async (language) => makeWords(language, 'us', await loadMessages(language))),
+  );
+  let refused = 0;
+  fc.assert(
+    fc.property(anyField, anyJson, (path, value) => {
+      const read = readFarmFile(withValue(path, value), 'mine.json');
+      if (read.ok) {
+        expect(checkScenario(read.value)).toEqual({ ok: true, value: read.value });
+        return;
+      }
+      refused++;
+      for (const words of all)
+        for (const problem of read.problems) {
+          const said = problemText(problem, words.messages, words.formats);
+          expect(said).toContain(problem.field);
+          expect(said).not.toMatch(/undefined|NaN|\[object/);
+        }
+      expect(read.problems.some(({ field }) => field.startsWith(path) || path.startsWith(field))).toBe(true);
+    }),
+    { seed: propertySeed, numRuns: runs(1000) },
+  );
+  expect(refused).toBeGreaterThan(10);
 });
 
 describe('what is wrong with a farm file is said in the reader’s words', () => {

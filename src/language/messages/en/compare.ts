@@ -65,6 +65,9 @@ export const compare = {
     inTurn: 'In its turn',
     alone: 'Changed alone',
     weather: 'Weather of the other season',
+    first: 'This season as it is',
+    before: 'With all those above put in',
+    with: 'With this: {change}',
     whole: 'The whole difference',
     together: 'Only together',
     togetherMeans:

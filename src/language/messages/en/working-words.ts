@@ -104,6 +104,11 @@ const names = {
   leafEdge: 'Leaf grade for that trash area',
   leafOnPlant: 'Leaf still on the plant',
   leastBale: 'Cheapest bale',
+  lowestOfBales: 'Lowest of the bales',
+  highestOfBales: 'Highest of the bales',
+  sumOfBales: 'All the bales added up',
+  difference: 'Difference',
+  stationsWeighed: 'Stations that came to weigh something',
   leftLength: 'Left along the cloth',
   leftWidth: 'Left across the cloth',
   lengthThere: 'Length that this share exceeds',
@@ -341,6 +346,7 @@ const origins = {
   sale: 'The settlement',
   drawing: 'How the picture is drawn',
   ledgers: 'Ledgers of all stations',
+  run: 'A season run for this',
   machine: 'Machine: {machine}',
 };
 

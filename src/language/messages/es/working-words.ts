@@ -105,6 +105,11 @@ const names: WorkingWords['names'] = {
   leafEdge: 'Grado de hoja para esa área de basura',
   leafOnPlant: 'Hoja que queda en la planta',
   leastBale: 'La paca más barata',
+  lowestOfBales: 'La más baja de las pacas',
+  highestOfBales: 'La más alta de las pacas',
+  sumOfBales: 'Todas las pacas sumadas',
+  difference: 'Diferencia',
+  stationsWeighed: 'Estaciones que llegaron a pesar algo',
   leftLength: 'Queda a lo largo de la tela',
   leftWidth: 'Queda a lo ancho de la tela',
   lengthThere: 'Longitud que supera esa parte',
@@ -339,6 +344,7 @@ const origins: WorkingWords['origins'] = {
   sale: 'La liquidación',
   drawing: 'Cómo está dibujado',
   ledgers: 'Balances de todas las estaciones',
+  run: 'Una temporada corrida para esto',
   machine: 'Máquina: {machine}',
 };
 

@@ -1,9 +1,9 @@
-import { summariseGin } from '../model/gin/byproducts.ts';
-import type { DestinationAccount, MassLedger } from '../model/ledger.ts';
-import { shortFibrePercent } from '../model/length/statistics.ts';
-import { totalDryKg, totalKg } from '../model/lot.ts';
-import type { Season } from '../model/season.ts';
-import { millimetresFromInches } from '../model/units.ts';
+import { summariseGin } from './gin/byproducts.ts';
+import type { DestinationAccount, MassLedger } from './ledger.ts';
+import { shortFibrePercent } from './length/statistics.ts';
+import { totalDryKg, totalKg } from './lot.ts';
+import type { Season } from './season.ts';
+import { millimetresFromInches } from './units.ts';
 
 /**
  * What two seasons are compared by, in the order of the chain. A season that came to nothing has none of what is counted
@@ -53,7 +53,7 @@ function sentKg(ledgers: readonly MassLedger[], accounts: readonly DestinationAc
   return kg;
 }
 
-const millWaste: readonly DestinationAccount[] = [
+export const millWaste: readonly DestinationAccount[] = [
   'millTrash',
   'cardStrips',
   'comberNoil',
