@@ -34,7 +34,8 @@ export function DecidingFacts({ facts, question, asked }: DecidingFactsProps) {
             <dt>{question.decides[name]}</dt>
             <dd>
               <b>
-                {plain(fact.value)} {pureUnits.includes(fact.unit) ? null : <span lang={own}>{fact.unit}</span>}
+                {plain(fact.value)}
+                {pureUnits.includes(fact.unit) ? null : <span lang={own}> {fact.unit}</span>}
               </b>
               {rangeOf(fact)}. <span class="fact-mark">{messages.marks.names[fact.mark]}</span>{' '}
               <span class="caption" lang={own}>

@@ -51,7 +51,7 @@ export default function CardPage({ query, theme }: CardPageProps) {
   return (
     <OneWorkingOpen>
       <main id="main" class="card-page" tabIndex={-1}>
-        <div class="card-words">
+        <div class="card-head">
           <h1>{words.title}</h1>
           <ElsewhereNotes opened={opened} />
           <div class="card-actions">
@@ -69,24 +69,24 @@ export default function CardPage({ query, theme }: CardPageProps) {
           <p>
             <a href={hashOf({ page: 'farm', query: encodeRun(run) })}>{words.changeFarm}</a>
           </p>
-          <section aria-label={words.inWords}>
-            <h2>{words.inWords}</h2>
-            <p class="card-headline">{card.headline}</p>
-            <p>
-              <b>{card.name}</b>. {card.kind}. {card.setting}
-            </p>
-            <CardTable season={season} />
-            {card.closing.map((line) => (
-              <p key={line}>{line}</p>
-            ))}
-            <p>
-              {card.linkWords} <a href={hash}>{card.link}</a>
-            </p>
-          </section>
         </div>
         <figure class="card-sheet">
           <Picture svg={svg} alt={fill(words.alt, { headline: card.headline })} />
         </figure>
+        <section class="card-words" aria-label={words.inWords}>
+          <h2>{words.inWords}</h2>
+          <p class="card-headline">{card.headline}</p>
+          <p>
+            <b>{card.name}</b>. {card.kind}. {card.setting}
+          </p>
+          <CardTable season={season} />
+          {card.closing.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+          <p>
+            {card.linkWords} <a href={hash}>{card.link}</a>
+          </p>
+        </section>
       </main>
     </OneWorkingOpen>
   );
