@@ -8,6 +8,7 @@ import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { factUsesPlugin } from './src/cli/fact-uses.ts';
 import { formulaModule } from './src/cli/formula-mathml.mjs';
+import { lessonParts } from './src/cli/lesson-parts.mjs';
 import { formulaTexts } from './src/workings/formula-texts.ts';
 
 /** Writes which modules each chunk holds, for the size budget: build/chunks.json, beside the site and not in it. */
@@ -49,7 +50,7 @@ export default defineConfig({
       enforce: 'pre',
       ...mdx({
         jsxImportSource: 'preact',
-        remarkPlugins: [remarkGfm, remarkFrontmatter, remarkMdxFrontmatter],
+        remarkPlugins: [remarkGfm, remarkFrontmatter, remarkMdxFrontmatter, lessonParts],
       }),
     },
     factUsesPlugin(import.meta.dirname),

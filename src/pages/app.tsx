@@ -18,12 +18,14 @@ const CardPage = lazy(() => import('./card/card-page.tsx'));
 const ModelPage = lazy(() => import('./model-page.tsx'));
 const AskPage = lazy(() => import('./ask/ask-page.tsx'));
 const ComparePage = lazy(() => import('./compare/compare-page.tsx'));
+const LessonsPage = lazy(() => import('./lessons/lessons-page.tsx'));
 
 /** The pages there are, in the order of the navigation. */
-const pages = ['season', 'ask', 'farm', 'sources', 'model'] as const;
+const pages = ['season', 'ask', 'lessons', 'farm', 'sources', 'model'] as const;
 const hrefs: Readonly<Record<(typeof pages)[number], string>> = {
   season: hashOf({ page: 'season', station: 'planting', query: '' }),
   ask: hashOf({ page: 'ask', id: '' }),
+  lessons: hashOf({ page: 'lessons', id: '' }),
   farm: hashOf({ page: 'farm', query: '' }),
   sources: hashOf({ page: 'sources' }),
   model: hashOf({ page: 'model' }),
@@ -95,7 +97,15 @@ export function App() {
         </a>
         <Navigation
           pages={pages}
-          current={route.page === 'home' ? null : route.page === 'card' ? 'season' : route.page}
+          current={
+            route.page === 'home'
+              ? null
+              : route.page === 'card'
+                ? 'season'
+                : route.page === 'glossary'
+                  ? 'lessons'
+                  : route.page
+          }
           hrefOf={(page) => hrefs[page]}
         />
         <LanguageUnitsBar
@@ -133,6 +143,7 @@ export function App() {
             {route.page === 'sources' ? <SourcesPage /> : null}
             {route.page === 'model' ? <ModelPage /> : null}
             {route.page === 'ask' ? <AskPage route={route} /> : null}
+            {route.page === 'lessons' || route.page === 'glossary' ? <LessonsPage route={route} /> : null}
             {route.page === 'compare' ? <ComparePage route={route} preferences={preferences} /> : null}
           </Suspense>
         )}

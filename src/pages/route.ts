@@ -8,6 +8,7 @@ export type Route =
   | { readonly page: 'compare'; readonly query: string }
   | { readonly page: 'farm' | 'card'; readonly query: string }
   | { readonly page: 'ask'; readonly id: string }
+  | { readonly page: 'lessons' | 'glossary'; readonly id: string }
   | { readonly page: 'season'; readonly station: StationId; readonly query: string };
 
 /** An address read, and what of it could not be. */
@@ -29,7 +30,10 @@ export function readRoute(hash: string): ReadRoute {
     return { route: { page }, unread: station === undefined ? null : path.slice(0, 60) };
   if (page === 'farm' || page === 'card' || page === 'compare')
     return { route: { page, query }, unread: station === undefined ? null : path.slice(0, 60) };
-  if (page === 'ask') return { route: { page, id: station ?? '' }, unread: rest.length > 0 ? path.slice(0, 60) : null };
+  if (page === 'ask' || page === 'lessons' || page === 'glossary')
+    return { route: { page, id: station ?? '' }, unread: rest.length > 0 ? path.slice(0, 60) : null };
+  // The page for authors of lessons is one of the lessons' pages.
+  if (page === 'authors') return { route: { page: 'lessons', id: page }, unread: null };
   if (page !== 'season') return { route: { page: 'home' }, unread: path.slice(0, 60) };
   const known = stationIds.find((id) => id === station);
   if (station !== undefined && known === undefined) {
@@ -44,7 +48,7 @@ export function readRoute(hash: string): ReadRoute {
 /** The hash of a route. */
 export function hashOf(route: Route): string {
   if (route.page === 'home') return '#/';
-  if (route.page === 'ask') return `#/ask${route.id ? `/${route.id}` : ''}`;
+  if ('id' in route) return `#/${route.page}${route.id ? `/${route.id}` : ''}`;
   const query = 'query' in route && route.query ? `?${route.query}` : '';
   return `#/${route.page}${route.page === 'season' ? `/${route.station}` : ''}${query}`;
 }

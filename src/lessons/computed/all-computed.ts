@@ -1,0 +1,10 @@
+import { bollQuantities } from './boll.ts';
+import type { Computed } from './computed.ts';
+import { lengthQuantities } from './length.ts';
+
+const quantities = { ...lengthQuantities, ...bollQuantities } as const;
+export type ComputedId = keyof typeof quantities;
+export const computedIds = Object.keys(quantities) as ComputedId[];
+
+/** A computed quantity by its id; undefined for an unknown id. */
+export const computedOf = (id: string): Computed | undefined => (quantities as Readonly<Record<string, Computed>>)[id];

@@ -1,0 +1,41 @@
+import { fibreEndsPerCm } from '../../model/mill/hairiness.ts';
+import { fibresInSection } from '../../model/mill/limits.ts';
+import { turnsPerInch, twistMultiplier } from '../../model/mill/twist.ts';
+import { asNe, inchesFromMillimetres, MM_PER_INCH, texFromNe } from '../../model/units.ts';
+import { readSample, type SampleCottonId, sampleCottons } from '../sample-cottons.ts';
+import type { Computed } from './computed.ts';
+
+/** A thread to compare cottons in: a common count for quilting cloth, and one linear density for both. */
+export const comparedNe = 30;
+export const comparedMtex = 170;
+const mmPerCm = 10;
+
+const read = (id: SampleCottonId) => readSample(id, 1);
+
+/** Fibre ends in an inch of the compared thread, spun from a sample cotton. */
+export function endsPerInch(id: SampleCottonId): number {
+  const fibres = fibresInSection(texFromNe(asNe(comparedNe)), comparedMtex);
+  return (fibreEndsPerCm(fibres, read(id).meanMm) * MM_PER_INCH) / mmPerCm;
+}
+
+/** Turns of twist in an inch of the compared thread as a ring mill would spin it for the warp. */
+export function sampleTurnsPerInch(id: SampleCottonId): number {
+  const inches = inchesFromMillimetres(sampleCottons[id].card.upperHalfMeanMm);
+  return turnsPerInch(twistMultiplier('warp', inches, 'ringCarded'), comparedNe);
+}
+
+export const lengthQuantities = {
+  'staple-short': { as: 'fibreLength', value: () => read('short').upperHalfMeanMm },
+  'staple-medium': { as: 'fibreLength', value: () => read('medium').upperHalfMeanMm },
+  'staple-long': { as: 'fibreLength', value: () => read('long').upperHalfMeanMm },
+  'staple-pima': { as: 'fibreLength', value: () => read('pima').upperHalfMeanMm },
+  'mean-fiber-medium': { as: 'fibreLength', value: () => read('medium').meanMm },
+  'short-fibers-in-hundred': { as: 'plain', value: () => read('medium').shortPercentByNumber, decimals: 0 },
+  'short-fibers-in-hundred-pima': { as: 'plain', value: () => read('pima').shortPercentByNumber, decimals: 0 },
+  'short-fiber-by-weight': { as: 'percentage', value: () => read('medium').shortPercentByWeight, decimals: 0 },
+  'fiber-ends-short': { as: 'plain', value: () => endsPerInch('short'), decimals: 0 },
+  'fiber-ends-medium': { as: 'plain', value: () => endsPerInch('medium'), decimals: 0 },
+  'fiber-ends-pima': { as: 'plain', value: () => endsPerInch('pima'), decimals: 0 },
+  'turns-short': { as: 'plain', value: () => sampleTurnsPerInch('short'), decimals: 0 },
+  'turns-pima': { as: 'plain', value: () => sampleTurnsPerInch('pima'), decimals: 0 },
+} as const satisfies Readonly<Record<string, Computed>>;
