@@ -9,12 +9,13 @@ import { defineConfig } from 'vitest/config';
 import { factUsesPlugin } from './src/cli/fact-uses.ts';
 import { formulaModule } from './src/cli/formula-mathml.mjs';
 import { lessonParts } from './src/cli/lesson-parts.mjs';
+import { stillLessons } from './src/cli/still-lessons.ts';
 import { formulaTexts } from './src/workings/formula-texts.ts';
 
 /** Writes which modules each chunk holds, for the size budget: build/chunks.json, beside the site and not in it. */
 const chunkList = (): Plugin => ({
   name: 'chunk-list',
-  apply: 'build',
+  apply: (config, { command }) => command === 'build' && !config.build?.ssr,
   generateBundle(_options, bundle) {
     const chunks = Object.values(bundle).flatMap((output) =>
       output.type === 'chunk'
@@ -55,6 +56,7 @@ export default defineConfig({
     },
     factUsesPlugin(import.meta.dirname),
     chunkList(),
+    stillLessons(import.meta.dirname),
     formulaModule(formulaTexts),
   ],
   worker: { format: 'es' },

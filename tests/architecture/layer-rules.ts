@@ -25,6 +25,8 @@ const pagePackages = [
   'd3-shape',
   'virtual:fact-uses',
   'virtual:formula-mathml',
+  // Renders the pages without scripts while the site is built; no page loads it.
+  'preact-render-to-string',
 ];
 /** Only these put the page together. */
 const assembling: Layer = {

@@ -169,7 +169,7 @@ export const lessons = {
       '[[patch-per-boll]]':
         'The same in the head of the file, also with a constant’s name. [[4 in]] is a measure to take oneself.',
       '<Term id="staple-length">staple length</Term>': 'A word of the trade at its first use.',
-      '<Measure value={4} unit="in" />': 'A measure in an instruction: in, yd or oz.',
+      '<Measure value={4} unit="in" />': 'A measure in an instruction: in, yd, oz or seam.',
       '<Prediction />': 'The guess of the head, with its answer.',
       '<Quiz />': 'The questions of the head.',
       '<AtHome />': 'The thing to do of the head.',

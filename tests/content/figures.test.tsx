@@ -1,0 +1,54 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { expect, test } from 'vitest';
+import { languages } from '../../src/language/language.ts';
+import { loadMessages } from '../../src/language/load-messages.ts';
+import { makeWords, WordsContext } from '../../src/language/words.ts';
+import { figureDocs, figures } from '../../src/pages/lessons/figures/all-figures.ts';
+import { loadLesson } from '../../src/pages/lessons/lesson-file.ts';
+import { LessonContext, lessonFrame } from '../../src/pages/lessons/lesson-frame.ts';
+import { loadLessonWords } from '../../src/pages/lessons/lesson-words.ts';
+
+type Props = Readonly<Record<string, string>>;
+const file = (await loadLesson('en', 'staple-length'))!;
+
+async function drawn(name: string, props: Props, language: 'en' | 'es', still: boolean): Promise<string> {
+  const words = makeWords(language, 'us', await loadMessages(language));
+  const frame = lessonFrame('x', file, await loadLessonWords(language), {}, still);
+  const figure = h((figures as Readonly<Record<string, preact.ComponentType<Props>>>)[name]!, props);
+  return renderToString(
+    <WordsContext.Provider value={words}>
+      <LessonContext.Provider value={frame}>{figure}</LessonContext.Provider>
+    </WordsContext.Provider>,
+  );
+}
+
+/** Every figure with every value of each of its options. */
+const cases = figureDocs.flatMap(({ name, options }): [string, Props][] => [
+  [name, {}],
+  ...options.flatMap((option) => option.values.map((value): [string, Props] => [name, { [option.name]: value }])),
+]);
+
+test('every figure describes itself', () => {
+  expect(figureDocs.map(({ name }) => name).sort()).toEqual(Object.keys(figures).sort());
+  for (const { options } of figureDocs) for (const { usual, values } of options) expect(values).toContain(usual);
+});
+
+test.each(cases)('%s %j has a picture, words and a table, with scripts and without', async (name, props) => {
+  for (const language of languages)
+    for (const still of [true, false]) {
+      const html = await drawn(name, props, language, still);
+      expect(html).toMatch(/<svg|<img/);
+      expect(html).toMatch(/<figcaption/);
+      expect(html).toMatch(/<tbody><tr>/);
+      expect(html).not.toMatch(/NaN|undefined|style="/);
+      if (still) expect(html).not.toMatch(/<details|<input|<button/);
+    }
+});
+
+test.each(figureDocs.filter(({ options }) => options.length > 0))(
+  '$name refuses a value it does not know',
+  async (doc) => {
+    await expect(drawn(doc.name, { [doc.options[0]!.name]: 'nothing' }, 'en', true)).rejects.toThrow(RangeError);
+  },
+);
