@@ -3,10 +3,9 @@ import { standardCodes } from './standards.ts';
 
 /** How long a lesson can be made: minutes of each variant. */
 export const variants = ['short', 'middle', 'long'] as const;
-export type Variant = (typeof variants)[number];
 
 /** Words on one screen of the one-minute version, on all its screens, and new terms on a page. */
-export const minuteLimits = { screenWords: 60, allWords: 120 };
+const minuteLimits = { screenWords: 60, allWords: 120 };
 export const mostNewTerms = 3;
 
 const line = v.pipe(v.string(), v.trim(), v.nonEmpty());
@@ -70,7 +69,7 @@ export type LessonMatter = v.InferOutput<typeof lessonSchema>;
 export type QuizQuestion = LessonMatter['quiz'][number];
 
 /** Words of a text; a number in double brackets counts as one. */
-export const wordCount = (text: string): number =>
+const wordCount = (text: string): number =>
   (text.replace(/\[\[[^\]]*\]\]/g, 'number').match(/[\p{L}\p{N}][\p{L}\p{N}’'.,/-]*/gu) ?? []).length;
 
 function faultsOfQuestion({ ask, of, options }: QuizQuestion): string[] {

@@ -2,7 +2,6 @@ import * as v from 'valibot';
 
 /** Parts of the glossary, each a file. */
 export const glossaryAreas = ['fiber', 'field', 'gin', 'classing', 'mill', 'cloth', 'sewing'] as const;
-export type GlossaryArea = (typeof glossaryAreas)[number];
 
 const line = v.pipe(v.string(), v.trim(), v.nonEmpty());
 const entry = v.strictObject({

@@ -48,7 +48,7 @@ export const sampleCottons: Readonly<Record<SampleCottonId, SampleCotton>> = {
 };
 
 /** The fibres of a sample cotton. */
-export function sampleLengths(id: SampleCottonId): LengthDistribution {
+function sampleLengths(id: SampleCottonId): LengthDistribution {
   const { kind, centreMm, breaksPerMm } = sampleCottons[id];
   const spread = (kind === 'pima' ? classCardFacts.pimaPeakSpread : classCardFacts.uplandPeakSpread).value;
   return breakAtRandom(gaussianByMass(centreMm, spread), breaksPerMm);

@@ -1,7 +1,7 @@
 import type { Language } from '../../src/language/language.ts';
 
 /** Longest sentence and paragraph, words: GSA plain-language guidelines (none over 40; at most 150). */
-export const longestSentence = 40;
+const longestSentence = 40;
 export const longestParagraph = 150;
 
 /** A number of the text that stands for a sourced one. */

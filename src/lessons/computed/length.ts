@@ -6,8 +6,8 @@ import { readSample, type SampleCottonId, sampleCottons } from '../sample-cotton
 import type { Computed } from './computed.ts';
 
 /** A thread to compare cottons in: a common count for quilting cloth, and one linear density for both. */
-export const comparedNe = 30;
-export const comparedMtex = 170;
+const comparedNe = 30;
+const comparedMtex = 170;
 const mmPerCm = 10;
 
 const read = (id: SampleCottonId) => readSample(id, 1);

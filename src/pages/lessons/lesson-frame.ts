@@ -1,6 +1,5 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { Language } from '../../language/language.ts';
 import type { LessonMatter } from '../../lessons/front-matter.ts';
 import type { Glossary } from '../../lessons/glossary.ts';
 import { citedComputed, citedFacts, textsBelow } from '../../lessons/text-pieces.ts';
@@ -55,6 +54,3 @@ export function useLesson(): LessonFrame {
   if (!frame) throw new Error('this part belongs in a lesson');
   return frame;
 }
-
-/** Both languages have their lesson pages under one name. */
-export const otherLanguage = (language: Language): Language => (language === 'en' ? 'es' : 'en');

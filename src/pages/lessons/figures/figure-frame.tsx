@@ -27,11 +27,11 @@ export function FigureFrame({ title, says, picture, controls, table, note }: Fig
   );
   return (
     <figure class="lesson-figure">
-      {still ? null : controls}
-      {picture}
       <figcaption aria-live={still ? undefined : 'polite'}>
         <b>{title}.</b> {says}
       </figcaption>
+      {still ? null : controls}
+      {picture}
       {still ? (
         numbers
       ) : (

@@ -1,0 +1,38 @@
+import { spawn } from 'node:child_process';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { projectFolder } from '../architecture/source-files.ts';
+
+/** Unknown words, one a line. @param input text to check in the place of files */
+function misspelled(args: readonly string[], input = ''): Promise<string[]> {
+  const bin = join(projectFolder, 'node_modules', 'cspell', 'bin.mjs');
+  const config = join(projectFolder, 'tests', 'content', 'cspell.json');
+  const options = ['--no-progress', '--no-summary', '--words-only', '--unique', '-c', config];
+  const run = spawn(process.execPath, [bin, 'lint', ...options, ...args], { cwd: projectFolder });
+  let output = '';
+  let trouble = '';
+  run.stdout.on('data', (part) => {
+    output += String(part);
+  });
+  run.stderr.on('data', (part) => {
+    trouble += String(part);
+  });
+  run.stdin.end(input);
+  return new Promise((resolve, reject) => {
+    run.on('error', reject);
+    run.on('close', (code) =>
+      // 0: no unknown word; 1: some. Anything else is no answer.
+      code === 0 || code === 1 ? resolve(output.split('\n').filter(Boolean)) : reject(new Error(trouble || output)),
+    );
+  });
+}
+
+test('lessons, glossary and their words are spelled right in both languages', async () => {
+  const files = ['content/*/lessons/*.mdx', 'content/*/glossary/*.json', 'src/language/messages/*/lessons.ts'];
+  expect(await misspelled(files)).toEqual([]);
+});
+
+test('a misspelling is seen, in either language', async () => {
+  expect(await misspelled(['stdin://content/en/planted.mdx'], 'The fibber is a lenght of hiar.')).toContain('lenght');
+  expect(await misspelled(['stdin://content/es/planted.mdx'], 'La fibra es un algodhón.')).toContain('algodhón');
+});
