@@ -9,7 +9,7 @@ test('a lesson in the app: guess, see, choose a cotton, answer; clean to a progr
   await page.getByRole('heading', { level: 1, name: /Staple length/ }).waitFor();
   await page.getByRole('button', { name: 'See what the model counts' }).click();
   await page.getByText('The model:').waitFor();
-  await page.getByText('Pima', { exact: true }).first().click();
+  await page.getByRole('radio', { name: 'Pima' }).check();
   expect(await page.locator('.lesson-figure figcaption').innerText()).toContain('Pima');
   await page.getByRole('radio', { name: 'The mean of the longer half' }).check();
   await page.getByText('Yes.').waitFor();
@@ -22,7 +22,7 @@ test('the index leads to a lesson three ways, a term to the glossary, and all ar
   const { page, axe, finish } = await openPage({ path: '#/lessons', language: 'es-MX' });
   await page.getByRole('heading', { level: 1, name: 'Lecciones' }).waitFor();
   for (const path of ['Para una clase', 'En un minuto', 'Para quien hace quilts']) {
-    await page.getByText(path, { exact: true }).click();
+    await page.getByRole('radio', { name: path }).check();
     expect(await page.locator('.lesson-entry').count()).toBeGreaterThanOrEqual(2);
   }
   expect(await axe()).toEqual([]);
@@ -69,6 +69,6 @@ test('every link of the pages without scripts leads somewhere on the site', asyn
     concurrency: 4,
   });
   expect(links.filter(({ state }) => state === 'BROKEN').map(({ url, parent }) => `${parent} -> ${url}`)).toEqual([]);
-  expect(links.length).toBeGreaterThan(10);
+  expect(links.length).toBeGreaterThanOrEqual(10);
   expect(passed).toBe(true);
 });
