@@ -1,6 +1,8 @@
 import { sewingTable } from '../model/cloth/sew.ts';
 import { partMasses } from '../model/lot.ts';
-import { type ChainAverages, type TraceRequest, traceProject } from '../model/trace/trace-project.ts';
+import type { ChainAverages } from '../model/trace/chain-averages.ts';
+import type { TraceRequest } from '../model/trace/need.ts';
+import { traceProject } from '../model/trace/trace-project.ts';
 import { backingYards, squareYards, yardsAtWidth } from '../model/trace/yardage.ts';
 import { KG_PER_POUND, nominalMtexFromMicronaire, poundsFromKilograms } from '../model/units.ts';
 import type { Check } from './check.ts';

@@ -1,5 +1,6 @@
 import { chainFacts } from '../model/trace/facts.ts';
-import { type Trace, type TraceRequest, traceProject } from '../model/trace/trace-project.ts';
+import type { TraceRequest } from '../model/trace/need.ts';
+import { type Trace, traceProject } from '../model/trace/trace-project.ts';
 import { poundsFromKilograms, SQUARE_METRES_PER_ACRE } from '../model/units.ts';
 import type { Check } from './check.ts';
 import { between, near, nearShare } from './expected.ts';

@@ -1,7 +1,10 @@
 import { weaveIds } from '../model/cloth/weaves.ts';
 import { decisionTable } from '../model/decisions.ts';
 import { farms } from '../model/farms.ts';
+import { clothNames } from '../model/trace/cloth-weights.ts';
+import { countLimits } from '../model/trace/facts.ts';
 import { projectIds } from '../model/trace/project-facts.ts';
+import { startIds } from '../model/trace/trace-forward.ts';
 
 const season = `season: one season from planter to sewing table
   --scenario NAME|FILE       ${farms.map(({ id }) => id).join(', ')}; or a JSON file
@@ -20,9 +23,13 @@ const cloth = `cloth: weight, cover and name of a woven cloth
   --warp 30Ne --weft 30Ne --ends 68/in --picks 68/in  --weave ${weaveIds.join('|')}
   --warp-crimp 6 --weft-crimp 7  --json
   yarns also 19.7tex, 50Nm, 40/2Ne; setts also 27/cm; bare numbers: Ne, per inch, percent`;
-const trace = `trace: from a project back to the field
+const trace = `trace: from a project back to the field, or from the field forward to cloth
   --project ${projectIds.join('|')}
-  or --yards 3 --width 44in --weight 4.3oz/yd2   (meters 3m, width in cm, weight in gsm)
+  --count 1                  how many of it, to ${countLimits.high}
+  or --yards 3 --width 44in --weight 4.3oz/yd2   (meters 3m, width in cm, weight in gsm, or a cloth:
+     ${clothNames.join(', ')})
+  or --from ${startIds.join('|')} --count 1   forward to cloth
+  --scenario NAME|FILE --seed N   whose field and gin; --averages for the stated averages instead
   --json`;
 
 const checks = `checks: the model against published figures and general tools, by kind, with its known misses

@@ -49,7 +49,7 @@ function readText(option: string, path: string, io: Io): string {
 }
 
 /** A farm by its id, or a scenario file. A word without a dot or a slash is taken for an id. */
-function readScenario(nameOrFile: string, io: Io): Scenario {
+export function readScenario(nameOrFile: string, io: Io): Scenario {
   const farm = farmOf(nameOrFile);
   if (farm) return farm;
   if (!/[./\\]/.test(nameOrFile)) {

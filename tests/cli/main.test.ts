@@ -98,9 +98,14 @@ describe('bale, cloth and trace', () => {
     expect(cloth.tariffClass).toBe('printcloth');
   });
   test('a trace of a project and of own cloth', () => {
-    const quilt = command('trace --project twin-quilt --json').json();
+    const quilt = command('trace --project twin-quilt --averages --json').json();
     expect(quilt.lintKg / 0.45359237).toBeCloseTo(4.59, 1);
     expect(quilt.bolls).toBeGreaterThan(1300);
+    const ofSeason = command('trace --project twin-quilt --scenario coastal-plain --seed 1 --json').json();
+    expect(ofSeason).toEqual(command('trace --project twin-quilt --json').json());
+    expect(ofSeason.low.bolls).toBeLessThan(ofSeason.bolls);
+    expect(command('trace --project twin-quilt').out).toContain('Through coastal-plain, season 1');
+    expect(command('trace --yards 3 --weight denim --json').json().ouncesPerSquareYard).toBe(11.2);
     expect(command('trace --yards 3 --width 44in --weight 4.3oz/yd2 --json').json().clothKg).toBeCloseTo(0.447, 2);
   });
 });
@@ -140,6 +145,11 @@ describe('bad input: one line naming the field, the value and what is allowed, e
     ['trace --project moon-suit', 'moon-suit', 'twin-quilt'],
     ['trace --project twin-quilt --yards 3', '--yards', 'without --project'],
     ['trace --yards -1', '--yards', '0.125'],
+    ['trace --yards 3 --weight moonsilk', 'moonsilk', 'denim'],
+    ['trace --yards 3 --count 2', '--count', '--project'],
+    ['trace --project tote --averages --seed 2', '--seed', 'without --averages'],
+    ['trace --from moon', 'moon', 'rowFoot'],
+    ['trace --project tote --count 0', '--count', '1 to 1000'],
   ])('%s', (line, named, allowed) => {
     const result = command(line, {
       'broken.json': notJson,

@@ -1,6 +1,6 @@
 import type { Facts } from '../fact.ts';
 
-/** Averages of the chain, each way back from cloth to field. A season of one's own can stand in for any of them. */
+/** Averages of the chain, each way back from cloth to field. The oil mill's shares are the gin's own facts. A season of one's own can stand in for any of them. */
 export const chainFacts = {
   finishingYield: {
     value: 0.95,
@@ -48,26 +48,52 @@ export const chainFacts = {
     mark: 'published',
     note: 'older cotton gave about 800 lb',
   },
-  oilPerSeed: {
-    value: 0.16,
-    unit: 'oil per seed, by weight',
-    range: [0.15, 0.17],
-    source: 'about 320 lb of oil a ton (oil-mill interview, Farm Progress)',
-    mark: 'published',
-  },
-  mealPerSeed: {
-    value: 0.45,
-    unit: 'meal per seed, by weight',
-    range: [0.45, 0.475],
-    source: 'oil-mill fractions, National Cottonseed Products Association',
-    mark: 'memory',
-  },
   bollGrams: {
     value: 4,
     unit: 'g seed cotton',
     range: [2, 6],
     source: 'Univ. of Florida EDIS AG450',
     mark: 'published',
+  },
+  deliveredPerGrown: {
+    value: 1,
+    unit: 'seed cotton at the gin per seed cotton grown, by weight',
+    range: [0.85, 1.25],
+    source:
+      'what a harvest leaves in the field and the leaf, burs and sticks it takes along weigh about the same; stripped cotton brings more along',
+    mark: 'assumption',
+  },
+  ginWastePerLint: {
+    value: 0.2,
+    unit: 'gin waste per lint, by weight',
+    range: [0.15, 0.31],
+    source: '75 to 125 lb a bale of picked cotton (Holt, farm press); about 150 lb in EPA figures',
+    mark: 'published',
+    note: 'stripped cotton 300 to 700 lb a bale',
+  },
+  yarnNe: {
+    value: 30,
+    unit: 'Ne',
+    range: [28, 36],
+    source: 'a square quilting cloth of 68 x 68 comes to its weight with yarns of 28s to 30s',
+    mark: 'derived',
+  },
+  rainInches: {
+    value: 25,
+    unit: 'in over a season',
+    range: [20, 30],
+    source:
+      'cotton needs 20 to 30 in of water in humid country (National Cotton Council, water management); taken as rain alone',
+    mark: 'published',
+    note: '40 to 50 in in the desert, where most is irrigation',
+  },
+  irrigationInches: {
+    value: 0,
+    unit: 'in over a season',
+    range: [0, 20],
+    source:
+      'none in humid country; what a desert’s 40 to 50 in need above that (National Cotton Council, water management)',
+    mark: 'derived',
   },
   bollsPerPlant: {
     value: 6,
@@ -160,6 +186,13 @@ export const projectFacts = {
     source: 'binding of a bed quilt',
     mark: 'common practice',
   },
+  battingOverInches: {
+    value: 8,
+    unit: 'in',
+    range: [4, 12],
+    source: 'batting larger than the top by 4 to 12 in, most often 6 to 8 (quiltsandtreasures.com)',
+    mark: 'published',
+  },
   roundYards: {
     value: 0.25,
     unit: 'yd',
@@ -169,10 +202,18 @@ export const projectFacts = {
   },
 } as const satisfies Facts;
 
-/** Limits of cloth of one's own. */
+/** Cloth of one's own: what is taken when nothing is said, and the limits. */
 export const ownClothLimits = {
-  yards: { low: 0.125, high: 10_000, unit: 'yd', source: 'an eighth of a yard to a mill order', mark: 'assumption' },
+  yards: {
+    usual: 3,
+    low: 0.125,
+    high: 10_000,
+    unit: 'yd',
+    source: 'an eighth of a yard to a mill order',
+    mark: 'assumption',
+  },
   widthInches: {
+    usual: 44,
     low: 10,
     high: 130,
     unit: 'in',
@@ -180,6 +221,7 @@ export const ownClothLimits = {
     mark: 'assumption',
   },
   ouncesPerSquareYard: {
+    usual: 4.3,
     low: 0.5,
     high: 40,
     unit: 'oz/yd2',
@@ -187,3 +229,6 @@ export const ownClothLimits = {
     mark: 'assumption',
   },
 } as const;
+
+/** How many of a project are made, or how many of a thing the way forward begins with. */
+export const countLimits = { low: 1, high: 1000, unit: 'pieces', source: 'one to a shop', mark: 'assumption' } as const;

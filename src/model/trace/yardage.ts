@@ -29,3 +29,23 @@ export function backingYards(widthInches: number, lengthInches: number): number 
   const strips = (across: number, along: number) => (Math.ceil(across / usable - hair) * along) / INCHES_PER_YARD;
   return roundUpYards(Math.min(strips(widthInches, lengthInches), strips(lengthInches, widthInches)));
 }
+
+/** What a quilt's cloth is reckoned with besides its size. */
+export interface QuiltAllowances {
+  /** Cloth cut for the top over its finished area. */
+  readonly piecing: number;
+  /** Backing over the top, each way. */
+  readonly overInches: number;
+  readonly bindingYards: number;
+  readonly usableInches: number;
+}
+
+/** Square yards of cloth in a quilt: pieced top, backing and binding. @param widthInches of the finished top */
+export const quiltClothSquareYards = (
+  widthInches: number,
+  lengthInches: number,
+  { piecing, overInches, bindingYards, usableInches }: QuiltAllowances,
+): number =>
+  squareYards(widthInches, lengthInches) * piecing +
+  squareYards(widthInches + overInches, lengthInches + overInches) +
+  squareYards(usableInches, bindingYards * INCHES_PER_YARD);

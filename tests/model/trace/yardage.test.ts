@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { backingYards, roundUpYards, squareYards, yardsAtWidth } from '../../../src/model/trace/yardage.ts';
+import {
+  backingYards,
+  quiltClothSquareYards,
+  roundUpYards,
+  squareYards,
+  yardsAtWidth,
+} from '../../../src/model/trace/yardage.ts';
 
 test('a yard square', () => {
   expect(squareYards(36, 36)).toBe(1);
@@ -16,4 +22,8 @@ test('strips run the way that takes less cloth', () => {
 });
 test('the same cloth there and back', () => {
   expect(yardsAtWidth(yardsAtWidth(3, 44, 60), 60, 44)).toBeCloseTo(3, 12);
+});
+test('a quilt of 65 x 88 in: 5.74 for its top, 5.41 for its back and 0.58 for its binding (worked by hand)', () => {
+  const area = quiltClothSquareYards(65, 88, { piecing: 1.3, overInches: 8, bindingYards: 0.5, usableInches: 42 });
+  expect(area).toBeCloseTo(5.74 + 5.41 + 0.58, 1);
 });
