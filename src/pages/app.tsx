@@ -17,14 +17,16 @@ const FarmPage = lazy(() => import('./farm/farm-page.tsx'));
 const CardPage = lazy(() => import('./card/card-page.tsx'));
 const ModelPage = lazy(() => import('./model-page.tsx'));
 const AskPage = lazy(() => import('./ask/ask-page.tsx'));
+const TracePage = lazy(() => import('./trace/trace-page.tsx'));
 const ComparePage = lazy(() => import('./compare/compare-page.tsx'));
 const LessonsPage = lazy(() => import('./lessons/lessons-page.tsx'));
 
 /** The pages there are, in the order of the navigation. */
-const pages = ['season', 'ask', 'lessons', 'farm', 'sources', 'model'] as const;
+const pages = ['season', 'ask', 'trace', 'lessons', 'farm', 'sources', 'model'] as const;
 const hrefs: Readonly<Record<(typeof pages)[number], string>> = {
   season: hashOf({ page: 'season', station: 'planting', query: '' }),
   ask: hashOf({ page: 'ask', id: '' }),
+  trace: hashOf({ page: 'trace', query: '' }),
   lessons: hashOf({ page: 'lessons', id: '' }),
   farm: hashOf({ page: 'farm', query: '' }),
   sources: hashOf({ page: 'sources' }),
@@ -139,6 +141,9 @@ export function App() {
             ) : null}
             {route.page === 'card' ? (
               <CardPage key={route.query} query={route.query} theme={preferences.theme} />
+            ) : null}
+            {route.page === 'trace' ? (
+              <TracePage key={route.query} query={route.query} theme={preferences.theme} />
             ) : null}
             {route.page === 'sources' ? <SourcesPage /> : null}
             {route.page === 'model' ? <ModelPage /> : null}

@@ -1,3 +1,5 @@
+import { traceFormulaTexts } from './trace-formula-texts.ts';
+
 /**
  * The closed forms behind the numbers of a season, as plain expressions: letters (with an index after an underline), numbers,
  * + - * / ^ and max, min, round, floor, sqrt. They are never run: a test evaluates each and holds it to the function of the
@@ -42,5 +44,6 @@ export const formulaTexts = {
   clothCover: 'K_1 + K_2 - K_1 * K_2 / f',
   patch: '1000 / 25.4 * sqrt(A / n)',
   yardsPerBale: 'Y * 480 * 0.45359237 / W',
+  ...traceFormulaTexts,
 } as const;
 export type FormulaId = keyof typeof formulaTexts;

@@ -93,7 +93,9 @@ export type Origin =
         | 'sale'
         | 'drawing'
         | 'ledgers'
-        | 'run';
+        | 'run'
+        | 'traceStep'
+        | 'traceAsked';
     }
   | { readonly at: 'machine'; readonly machine: string }
   | { readonly fact: Pick<Fact, 'source' | 'mark'> };

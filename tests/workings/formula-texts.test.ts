@@ -9,6 +9,7 @@ import type { FormulaModel } from './formula-model.ts';
 import { ginFormulas } from './gin-formulas.ts';
 import { millFormulas } from './mill-formulas.ts';
 import { moneyFormulas } from './money-formulas.ts';
+import { traceFormulas } from './trace-formulas.ts';
 
 const models: Readonly<Record<FormulaId, FormulaModel>> = {
   ...fieldFormulas,
@@ -16,6 +17,7 @@ const models: Readonly<Record<FormulaId, FormulaModel>> = {
   ...moneyFormulas,
   ...millFormulas,
   ...clothFormulas,
+  ...traceFormulas,
 };
 
 /** The model keeps about fifteen figures; a difference that loses some of them may still be told from a wrong formula. */

@@ -74,35 +74,43 @@ export function seasonMasses({ scenario, field, spinning, weaving, ledgers }: Tr
   };
 }
 
-/** The averages of a season's own chain, as far as it went: none where no lint was pressed. */
-export function seasonAverages(season: TracedSeason): Partial<ChainAverages> {
-  const masses = seasonMasses(season);
-  if (!masses) return {};
-  const { scenario, field, classing } = season;
+/** What a season's masses make of one another, link by link; nothing for a link that it did not come to. */
+export function massAverages(masses: SeasonMasses): Partial<ChainAverages> {
   const { bolls, grownKg, deliveredKg, lintKg, yarnKg, cardedKg, loomWasteKg, clothKg } = masses;
-  const { decisions } = scenario;
-  const stripped = decisions.harvest.method === 'stripper' || decisions.harvest.method === 'stripperFieldCleaner';
-  const lint = classing?.lot.fibre;
   return {
     ginTurnout: lintKg / deliveredKg,
     deliveredPerGrown: deliveredKg / grownKg,
     bollGrams: (grownKg * KILO) / bolls,
+    seedPerLint: masses.seedKg / lintKg,
+    ginWastePerLint: masses.ginWasteKg / lintKg,
+    ...(yarnKg !== null && cardedKg !== null
+      ? { yarnRealisation: yarnKg / lintKg, battingYield: cardedKg / lintKg }
+      : {}),
+    ...(yarnKg !== null && loomWasteKg !== null && clothKg !== null
+      ? { weavingYield: (yarnKg - loomWasteKg) / yarnKg, finishingYield: clothKg / (yarnKg - loomWasteKg) }
+      : {}),
+  };
+}
+
+/** The averages of a season's own chain, as far as it went: none where no lint was pressed. */
+export function seasonAverages(season: TracedSeason): Partial<ChainAverages> {
+  const masses = seasonMasses(season);
+  if (!masses) return {};
+  const { scenario, field, classing, spinning } = season;
+  const { decisions } = scenario;
+  const stripped = decisions.harvest.method === 'stripper' || decisions.harvest.method === 'stripperFieldCleaner';
+  const lint = classing?.lot.fibre;
+  return {
+    ...massAverages(masses),
     bollsPerPlant: field.bollsPerPlant,
     plantsPerAcre: field.plantsPerAcre,
     rowInches: decisions.planting.rowInches,
     rainInches: field.seasonWaterInches.rain,
     irrigationInches: field.seasonWaterInches.irrigation,
-    seedPerLint: masses.seedKg / lintKg,
-    ginWastePerLint: masses.ginWasteKg / lintKg,
     machineAcresPerHour: (stripped ? harvestFacts.stripperAcresPerHour : harvestFacts.pickerAcresPerHour).value,
     moduleLb: moduleFacts[decisions.module.kind].seedCottonLb.value,
     ...(lint ? { fibreMtex: lint.linearDensityMtex, fibreLengthMm: meanLengthMm(lint.lengths, 'number') } : {}),
-    ...(yarnKg !== null && cardedKg !== null
-      ? { yarnRealisation: yarnKg / lintKg, battingYield: cardedKg / lintKg, yarnNe: decisions.spinning.countNe }
-      : {}),
-    ...(yarnKg !== null && loomWasteKg !== null && clothKg !== null
-      ? { weavingYield: (yarnKg - loomWasteKg) / yarnKg, finishingYield: clothKg / (yarnKg - loomWasteKg) }
-      : {}),
+    ...(spinning?.yarn ? { yarnNe: decisions.spinning.countNe } : {}),
   };
 }
 

@@ -48,6 +48,9 @@ export const rowFeetOn = (squareMetres: number, rowInches: number): number =>
 /** Water on a field, litres: a millimetre on a square metre is a litre. */
 export const waterOnLitres = (squareMetres: number, inches: number): number => squareMetres * inches * MM_PER_INCH;
 
+/** What comes along with lint, kg: seed, or gin waste. */
+export const alongLintKg = (lintKg: number, perLint: number): number => lintKg * perLint;
+
 /** Days of picking by hand. */
 export const handPickingDaysFor = (seedCottonKg: number, poundsPerDay: number): number =>
   seedCottonKg / KG_PER_POUND / poundsPerDay;

@@ -3,6 +3,7 @@ import { asNe, texFromNe } from '../units.ts';
 import { type ChainAverages, statedAverages, type TraceCase } from './chain-averages.ts';
 import { type Need, needOf, type TraceRequest } from './need.ts';
 import {
+  alongLintKg,
   baleShareOf,
   bollsFor,
   fibresIn,
@@ -72,7 +73,7 @@ export function traceNeed(need: Need, chain: ChainAverages): Trace {
   const bolls = bollsFor(seedCottonKg, chain.deliveredPerGrown, chain.bollGrams);
   const plants = bolls / chain.bollsPerPlant;
   const squareMetres = fieldFor(plants, chain.plantsPerAcre);
-  const seedKg = lintKg * chain.seedPerLint;
+  const seedKg = alongLintKg(lintKg, chain.seedPerLint);
   return {
     ...need,
     yarnKg,
@@ -91,7 +92,7 @@ export function traceNeed(need: Need, chain: ChainAverages): Trace {
     mealKg: seedKg * chain.mealPerSeed,
     hullsKg: seedKg * chain.hullsPerSeed,
     lintersKg: seedKg * chain.lintersPerSeed,
-    ginWasteKg: lintKg * chain.ginWastePerLint,
+    ginWasteKg: alongLintKg(lintKg, chain.ginWastePerLint),
     handPickingDays: handPickingDaysFor(seedCottonKg, chain.handPickPoundsPerDay),
     machinePickingMinutes: machineMinutesFor(squareMetres, chain.machineAcresPerHour),
     fibres: fibresIn(lintKg, chain.fibreMtex, chain.fibreLengthMm),

@@ -18,6 +18,7 @@ import { useNarrow } from '../../ui/use-narrow.ts';
 import { WhatChanged } from '../../ui/what-changed.tsx';
 import { ElsewhereNotes } from '../farm/elsewhere-notes.tsx';
 import { type OpenedRun, openRun } from '../farm/open-run.ts';
+import { rememberRun } from '../last-run.ts';
 import type { Preferences } from '../preferences.ts';
 import type { Route } from '../route.ts';
 import { sewnBefore, useAddress } from '../use-address.ts';
@@ -122,6 +123,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
 
   const query = encodeRun({ ...session.runOf(scenario, seed), ...(predict.on ? { predict: true as const } : {}) });
   useAddress({ page: 'season', station, query }, sewn);
+  useEffect(() => rememberRun(encodeRun(session.runOf(scenario, seed))), [session, scenario, seed]);
   // A link inside the page to another station asks the season to go there, as far as it may.
   useEffect(() => {
     if (route.station !== session.actor.getSnapshot().context.station) session.goTowards(route.station);

@@ -134,9 +134,12 @@ function spoken(working: Working, speech: Speech): WorkingText {
   };
 }
 
+/** A working in the reader's words. */
+export const wordedWorking = async (working: Working, words: Words): Promise<WorkingText> =>
+  spoken(working, { words, workingWords: await loadWorkingWords(words.language) });
+
 /** The working of a number of a season in the reader's words; null where the season shows no such number. */
 export async function workingText(season: Season, asked: Asked, words: Words): Promise<WorkingText | null> {
   const working = workOut(season, asked);
-  if (!working) return null;
-  return spoken(working, { words, workingWords: await loadWorkingWords(words.language) });
+  return working ? wordedWorking(working, words) : null;
 }

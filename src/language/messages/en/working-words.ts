@@ -1,5 +1,8 @@
+import { traceNames, traceOrigins, traceUnits } from './trace-names.ts';
+
 /** Names of the steps and inputs of a working, by the key that the working carries. */
 const names = {
+  ...traceNames,
   acres: 'Acres',
   aidGiven: 'Harvest aid given on',
   aidWanted: 'Harvest aid wanted at, open bolls',
@@ -270,6 +273,7 @@ const names = {
 
 /** Signs of the units that a working states its values in. Empty for a pure number. */
 const units = {
+  ...traceUnits,
   none: '',
   acres: 'acres',
   acresPerHour: 'acres/h',
@@ -331,6 +335,7 @@ const points = {
 
 /** Where a value comes from. */
 const origins = {
+  ...traceOrigins,
   ledger: 'Ledger of {station}',
   counts: 'Counts of {station}',
   decision: 'Your choice at {station}',

@@ -1,6 +1,8 @@
 import type { WorkingWords } from '../en/working-words.ts';
+import { traceNames, traceOrigins, traceUnits } from './trace-names.ts';
 
 const names: WorkingWords['names'] = {
+  ...traceNames,
   acres: 'Acres',
   aidGiven: 'Defoliante aplicado el',
   aidWanted: 'Defoliante elegido con bellotas abiertas',
@@ -270,6 +272,7 @@ const names: WorkingWords['names'] = {
 };
 
 const units: WorkingWords['units'] = {
+  ...traceUnits,
   none: '',
   acres: 'acres',
   acresPerHour: 'acres/h',
@@ -329,6 +332,7 @@ const points: WorkingWords['points'] = {
 };
 
 const origins: WorkingWords['origins'] = {
+  ...traceOrigins,
   ledger: 'Registro de masa de {station}',
   counts: 'Conteo de {station}',
   decision: 'Elección en {station}',

@@ -1,0 +1,122 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { fill } from '../../language/fill.ts';
+import { problemText } from '../../language/problem-text.ts';
+import { useWords } from '../../language/words.ts';
+import { farms } from '../../model/farms.ts';
+import type { Problem } from '../../model/problem.ts';
+import { encodeRun } from '../../statechart/saved-run.ts';
+import { OneWorkingOpen } from '../../ui/open-working.tsx';
+import { ElsewhereNotes } from '../farm/elsewhere-notes.tsx';
+import { lastRun } from '../last-run.ts';
+import type { Theme } from '../preferences.ts';
+import { hashOf } from '../route.ts';
+import { ChooseProject } from './choose-project.tsx';
+import { ChooseThrough } from './choose-through.tsx';
+import { StepsBack } from './steps-back.tsx';
+import { TraceAnswer } from './trace-answer.tsx';
+import { TraceFigure } from './trace-figure.tsx';
+import { decodeTrace, encodeTrace, type TraceAsked } from './trace-link.ts';
+import { type Traced, throughOf, traceOf } from './trace-of.ts';
+import { type TraceWords, useTraceWords } from './use-trace-words.ts';
+import { WayForward } from './way-forward.tsx';
+import { WhyDiffers } from './why-differs.tsx';
+import '../season/workings.css';
+import './trace.css';
+
+export interface TracePageProps {
+  /** The query of the link. */
+  readonly query: string;
+  readonly theme: Theme;
+}
+
+/** What a sewn thing cost the field, and how far a boll goes. */
+export default function TracePage(props: TracePageProps) {
+  const { language, messages } = useWords();
+  const said = useTraceWords(language);
+  return (
+    <OneWorkingOpen>
+      <main id="main" class="trace-page" tabIndex={-1}>
+        {said ? <TraceView {...props} said={said} /> : <p role="status">{messages.common.loading}</p>}
+      </main>
+    </OneWorkingOpen>
+  );
+}
+
+/** What was asked, kept in the address; and the season that is traced through. */
+function useAsked(query: string) {
+  const decoded = useMemo(() => decodeTrace(query), [query]);
+  const open = useMemo(lastRun, []);
+  const first = useMemo(() => encodeRun({ scenario: farms[0]!, seed: 1 }), []);
+  const [asked, setAsked] = useState<TraceAsked>(() => ({ ...decoded.asked, run: decoded.asked.run ?? open ?? first }));
+  const through = useMemo(() => throughOf(asked.run!), [asked.run]);
+  const linked = decoded.asked.run !== null || asked.run !== (open ?? first);
+  const from = asked.run === open ? 'open' : linked ? 'link' : 'default';
+  const link = encodeTrace({ ...asked, run: encodeRun(through.opened.run) });
+  const hash = hashOf({ page: 'trace', query: link });
+  useEffect(() => {
+    if (location.hash !== hash) history.replaceState(history.state, '', hash);
+  }, [hash]);
+  return {
+    asked,
+    through,
+    from: from as 'open' | 'link' | 'default',
+    problems: decoded.problems,
+    ask: (some: Partial<TraceAsked>) => setAsked((before) => ({ ...before, ...some })),
+  };
+}
+
+/** What is traced, by name: '3 × Tote bag', or a length of cloth. */
+function nameOf({ project, count, own }: TraceAsked, said: TraceWords, words: ReturnType<typeof useWords>): string {
+  const { formats } = words;
+  if (project === 'own') return fill(said.ownName, { length: formats.clothLength(own.yards).text });
+  const name = said.projects[project];
+  return count === 1 ? name : fill(said.many, { n: formats.count(count), project: name });
+}
+
+function TraceView({ query, theme, said }: TracePageProps & { readonly said: TraceWords }) {
+  const words = useWords();
+  const { messages, formats: plain } = words;
+  const { asked, through, from, problems, ask } = useAsked(query);
+  const traced = useMemo(() => traceOf(asked, asked.stated ? null : through.season), [asked, through]);
+  const name = nameOf(asked, said, words);
+  useEffect(() => {
+    document.title = `${said.title}: ${messages.common.product}`;
+  }, [said, messages]);
+  const isTraced = (found: Traced | readonly Problem[]): found is Traced => 'account' in found;
+  return (
+    <>
+      <div class="trace-head">
+        <h1>{said.title}</h1>
+        <p class="trace-lead">{said.lead}</p>
+      </div>
+      {problems.length > 0 ? (
+        <div role="status" class="address-note">
+          <p>{messages.problems.address}</p>
+          {problems.map((problem) => (
+            <p key={problem.field}>{problemText(problem, messages, plain)}</p>
+          ))}
+        </div>
+      ) : null}
+      {asked.stated ? null : <ElsewhereNotes opened={through.opened} />}
+      <section class="patch trace-choose" data-cut="2" aria-label={said.choose}>
+        <ChooseProject asked={asked} said={said} onAsk={ask} />
+        <ChooseThrough through={through} asked={asked} from={from} said={said} onAsk={ask} />
+      </section>
+      {isTraced(traced) ? (
+        <>
+          <TraceAnswer traced={traced} name={name} said={said} />
+          <TraceFigure traced={traced} asked={asked} name={name} said={said} theme={theme} />
+          <StepsBack traced={traced} said={said} />
+          <WayForward traced={traced} asked={asked} said={said} onAsk={ask} />
+          <WhyDiffers traced={traced} said={said} />
+        </>
+      ) : (
+        traced.map((problem) => (
+          <p key={problem.field} role="status">
+            {problemText(problem, messages, plain)}
+          </p>
+        ))
+      )}
+    </>
+  );
+}
