@@ -23,15 +23,9 @@ const LessonsPage = lazy(() => import('./lessons/lessons-page.tsx'));
 
 /** The pages there are, in the order of the navigation. */
 const pages = ['season', 'ask', 'trace', 'lessons', 'farm', 'sources', 'model'] as const;
-const hrefs: Readonly<Record<(typeof pages)[number], string>> = {
-  season: hashOf({ page: 'season', station: 'planting', query: '' }),
-  ask: hashOf({ page: 'ask', id: '' }),
-  trace: hashOf({ page: 'trace', query: '' }),
-  lessons: hashOf({ page: 'lessons', id: '' }),
-  farm: hashOf({ page: 'farm', query: '' }),
-  sources: hashOf({ page: 'sources' }),
-  model: hashOf({ page: 'model' }),
-};
+/** Each page's own address; the season begins at Planting. */
+const hrefTo = (page: (typeof pages)[number]): string =>
+  page === 'season' ? hashOf({ page, station: 'planting', query: '' }) : `#/${page}`;
 
 /** The address as it stands, followed. */
 function useRoute() {
@@ -108,7 +102,7 @@ export function App() {
                   ? 'lessons'
                   : route.page
           }
-          hrefOf={(page) => hrefs[page]}
+          hrefOf={hrefTo}
         />
         <LanguageUnitsBar
           theme={preferences.theme}
