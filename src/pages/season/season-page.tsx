@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
@@ -152,6 +152,12 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
   const refused = refusal ? refusalText(refusal, words) : '';
   const stopped = season.stopped && stationIds.indexOf(season.stopped.station) <= index ? stopText(season, words) : '';
   const next = stationIds[index + 1];
+  // Another station begins at its picture, and so does the finished quilt, however far down the last one was read.
+  const arrived = useRef(false);
+  useEffect(() => {
+    if (arrived.current) window.scrollTo(0, 0);
+    arrived.current = true;
+  }, [station, finished]);
   // Whoever came through a door finds the focus at the page, not nowhere.
   useEffect(() => {
     if (document.activeElement === document.body) document.getElementById('main')?.focus({ preventScroll: true });
