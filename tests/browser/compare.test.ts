@@ -52,6 +52,9 @@ test(
     expect(await page.locator('.bands-beside input:checked').count()).toBe(1);
     await page.setViewportSize({ width: 320, height: 800 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await page.getByRole('button', { name: 'Español' }).press('Enter');
+    await page.getByRole('heading', { name: 'Dos temporadas lado a lado' }).waitFor();
+    expect(await axe()).toEqual([]);
 
     await page.evaluate(() => {
       location.hash = '#/compare?v=1&farm=nowhere&seed=1/v=1&farm=river-bottom&seed=1&set=zz00';
@@ -85,6 +88,19 @@ test(
     await page.setViewportSize({ width: 1366, height: 768 });
     await page.getByRole('button', { name: 'Español' }).click();
     await page.getByRole('heading', { name: '¿A dónde va toda la semilla?' }).waitFor({ timeout: patience });
+    expect(await axe()).toEqual([]);
+    // An answer over many seasons lists them, and their mean is the one in the sentence.
+    await page.evaluate(() => {
+      location.hash = '#/ask/third-lint-cleaning';
+    });
+    await page.locator('.ask-seasons').waitFor({ timeout: patience });
+    const keys = await numberKeys(page);
+    expect(keys.filter((key) => key.startsWith('every/'))).toHaveLength(8 * 3 + 1);
+    expect(await closedNumbers(page)).toEqual([]);
+    expect(await mismatches(page, [...keys.filter((_, at) => long || at % 6 === 0), 'every/mean'])).toEqual([]);
+    const mean = (await page.locator('[data-working="every/mean"]').innerText()).replace(/^[−+]/, '');
+    expect(await page.locator('.ask-answer').innerText()).toContain(mean);
+    expect(await axe()).toEqual([]);
     await page.evaluate(() => {
       location.hash = '#/ask/no-such-question';
     });

@@ -60,6 +60,8 @@ const places = [
   '.downstream-line',
   '.outcomes-beside td.number',
   '.parts-table td.number',
+  '.ask-numbers td.number',
+  '.ask-seasons td.number',
 ].join(', ');
 
 /** Numbers that stand among the season's figures and open nothing. */

@@ -10,6 +10,7 @@ import { hashOf } from '../route.ts';
 import { answerText } from './answer-text.ts';
 import { DecidingFacts } from './deciding-facts.tsx';
 import { NumbersTable } from './numbers-table.tsx';
+import { SeasonsTable } from './seasons-table.tsx';
 import type { AskWords } from './use-ask-words.ts';
 
 export interface QuestionViewProps {
@@ -76,7 +77,10 @@ export function QuestionView({ question, asked }: QuestionViewProps) {
               </a>
             </p>
           </section>
-          <NumbersTable answer={answer} question={said} asked={asked} />
+          <div class="ask-figures">
+            <NumbersTable answer={answer} question={said} asked={asked} />
+            {seasons && seasons.length > 2 ? <SeasonsTable seasons={seasons} question={said} asked={asked} /> : null}
+          </div>
           <DecidingFacts facts={question.decidedBy} question={said} asked={asked} />
           <section class="ask-limits" aria-labelledby="ask-limits">
             <h2 id="ask-limits">{asked.limits}</h2>

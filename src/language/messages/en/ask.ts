@@ -24,6 +24,7 @@ export const ask = {
   numbers: 'The numbers',
   numbersNote: 'Shown: {seasons}. Each number opens how it was come by.',
   oneSeason: 'season {seed}',
+  every: { heading: 'Season by season', season: 'Season', difference: 'Difference', mean: 'Mean difference' },
   decides: 'What decides it',
   decidesNote: 'Numbers of the model that the answer hangs on, and how sure each is.',
   range: 'from {low} to {high}',

@@ -22,6 +22,12 @@ export const ask: typeof english = {
   numbers: 'Los números',
   numbersNote: 'Se muestra: {seasons}. Cada número abre cómo se llegó a él.',
   oneSeason: 'temporada {seed}',
+  every: {
+    heading: 'Temporada por temporada',
+    season: 'Temporada',
+    difference: 'Diferencia',
+    mean: 'Diferencia media',
+  },
   decides: 'Qué la decide',
   decidesNote: 'Números del modelo de los que cuelga la respuesta, y qué tan seguro es cada uno.',
   range: 'de {low} a {high}',
