@@ -52,6 +52,9 @@ function PartsTable({ apart, outcome, season }: PartsTableProps) {
   const words = useWords();
   const { apart: said, outcomes } = compareWords(words.language);
   const cells = partCells(apart, outcome, season, words);
+  // What prints as nought in its turn and alone takes no row.
+  const moves = (at: number) => /[1-9]/.test(`${cells.parts[at]!.inTurn.text} ${cells.parts[at]!.alone.text}`);
+  const still = apart.parts.filter((_, at) => !moves(at)).length;
   const most = Math.max(...apart.parts.map(({ inTurn }) => Math.abs(inTurn[outcome] ?? 0)));
   return (
     <table class="parts-table">
@@ -72,6 +75,7 @@ function PartsTable({ apart, outcome, season }: PartsTableProps) {
       </thead>
       <tbody>
         {apart.parts.map(({ change, inTurn }, at) => {
+          if (!moves(at)) return null;
           const { inTurn: turn, alone } = cells.parts[at]!;
           return (
             <Fragment key={changeKey(change)}>
@@ -91,6 +95,13 @@ function PartsTable({ apart, outcome, season }: PartsTableProps) {
             </Fragment>
           );
         })}
+        {still > 0 ? (
+          <tr>
+            <td class="still-parts" colSpan={4}>
+              {words.formats.plural(still, said.still)}
+            </td>
+          </tr>
+        ) : null}
         <tr>
           <th scope="row">{said.together}</th>
           <td class="bar-cell" />

@@ -69,6 +69,10 @@ export const compare = {
     before: 'With all those above put in',
     with: 'With this: {change}',
     whole: 'The whole difference',
+    still: {
+      one: 'One more thing differs and moved nothing of this.',
+      other: '{n} more things differ and moved nothing of this.',
+    } as PluralForms,
     together: 'Only together',
     togetherMeans:
       '“Only together” is what is left when each is changed alone: two of them can help or hinder each other.',

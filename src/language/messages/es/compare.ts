@@ -63,6 +63,10 @@ export const compare: typeof english = {
     before: 'Con todas las de arriba puestas',
     with: 'Con esta: {change}',
     whole: 'La diferencia entera',
+    still: {
+      one: 'Una cosa más es distinta y no movió nada de esto.',
+      other: '{n} cosas más son distintas y no movieron nada de esto.',
+    },
     together: 'Solo juntas',
     togetherMeans: '“Solo juntas” es lo que queda cuando cada una se cambia sola: dos pueden ayudarse o estorbarse.',
     one: 'Una sola cosa es distinta, así que la diferencia entera es obra suya.',
