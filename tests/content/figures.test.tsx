@@ -41,8 +41,9 @@ test.each(cases)('%s %j has a picture, words and a table, with scripts and witho
       expect(html).toMatch(/<svg|<img/);
       expect(html).toMatch(/<figcaption/);
       expect(html).toMatch(/<tbody><tr>/);
-      expect(html).not.toMatch(/NaN|undefined|style="/);
-      if (still) expect(html).not.toMatch(/<details|<input|<button/);
+      expect(/.{0,40}(NaN|undefined).{0,40}/.exec(html)?.[0]).toBeUndefined();
+      // Rulers set their marks through the style property once the page runs; a page without scripts has none.
+      if (still) expect(/.{0,40}(style="|<details|<input|<button).{0,40}/.exec(html)?.[0]).toBeUndefined();
     }
 });
 

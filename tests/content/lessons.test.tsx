@@ -60,7 +60,7 @@ describe('every lesson', () => {
     for (const { name, language } of lessons) {
       const us = await renderLesson(name, language, false, 'us');
       const metric = await renderLesson(name, language, false, 'metric');
-      expect(metric.html).not.toBe(us.html);
+      for (const { html } of [us, metric]) expect(/.{0,40}(NaN|undefined|\[\[).{0,40}/.exec(html)?.[0]).toBeUndefined();
     }
   });
 });

@@ -95,6 +95,28 @@ export const lessons = {
     'turns-short':
       'Turns in an inch of a Ne 30 ring thread for the warp: twist multiplier for the staple times the root of the count.',
     'turns-pima': 'The same for Pima.',
+    'micronaire-low': 'A reading under the range that is paid in full.',
+    'micronaire-middle': 'A reading in the premium range.',
+    'micronaire-base-from': 'Market classes of upland (USDA 1995; FSA loan release 2021): lowest reading paid in full.',
+    'micronaire-premium-from': 'Same table: lowest reading of the premium range.',
+    'micronaire-base-again': 'Same table: lowest reading above the premium range.',
+    'micronaire-discount-from': 'Same table: lowest reading that is discounted as too high.',
+    'micronaire-season': 'Mean of all bales of the example season.',
+    'fibers-in-thread-low':
+      'Weight of a length of Ne 30 thread over that of its fiber, upland of micronaire 3.2; Lord’s relation, from memory.',
+    'fibers-in-thread': 'The same for micronaire 4.2.',
+    'fibers-in-thread-high': 'The same for micronaire 5.0.',
+    'maturity-upland-low':
+      'Maturity ratio of upland that reads 3.2: Lord’s relation and the variety’s ripe fineness, both from memory.',
+    'maturity-pima-low': 'The same for Pima.',
+    'thread-breaks-at': 'Strength of a Ne 30 carded ring thread of ordinary upland, as a weight hung on it.',
+    'thread-if-all': 'The same if every fiber held to its full strength.',
+    'yarn-share-ring':
+      'Strength of the thread over that of its fibers, for equal weight of a length: carded ring thread.',
+    'yarn-share-combed': 'The same for combed ring thread.',
+    'yarn-share-rotor': 'The same for rotor thread.',
+    'yarn-share-pima': 'The same for carded ring thread of Pima.',
+    'thread-breaks-pima': 'Weight that breaks a Ne 30 carded ring thread of Pima.',
     'patch-per-boll':
       'Finished cloth of the example season, shared among all bolls of the field: the side of a square.',
     'sewn-patch-per-boll': 'That square, less a seam of a quarter inch on each side.',
@@ -110,7 +132,12 @@ export const lessons = {
     'plants-per-twin-quilt': 'Those bolls, at the usual number on a plant; rounded to ten.',
   } as Readonly<Record<string, string>>,
   figures: {
-    titles: { lengthArray: 'Fibers laid out by length', oneBoll: 'Bolls and the block they make' },
+    titles: {
+      lengthArray: 'Fibers laid out by length',
+      oneBoll: 'Bolls and the block they make',
+      fiberSections: 'Two fibers behind one micronaire reading',
+      bundleAndYarn: 'What a thread keeps of its fibers’ strength',
+    },
     table: 'The same in numbers',
     lengthArray: {
       title: 'A hand sorter’s pad',
@@ -132,6 +159,31 @@ export const lessons = {
       count: plural('{n} boll', '{n} bolls'),
       says: '{bolls}: cloth enough for a square of {side}, before seams.',
       rows: { bolls: 'Bolls', side: 'Side of the square', cloth: 'Weight of the cloth', yarn: 'Thread in it' },
+    },
+    fiberSections: {
+      title: 'Two fibers behind one reading',
+      pick: 'Micronaire',
+      cottons: { upland: 'Upland', pima: 'Pima' },
+      ripe: 'maturity {ratio}',
+      says: 'Micronaire {reading}: {market}. The pale ring is the wall, the dark middle the hollow. Both fibers give this one reading.',
+      market: {
+        discountLow: 'below the range that is paid in full',
+        base: 'base, paid in full',
+        premium: 'premium, paid a little more',
+        discountHigh: 'above the range that is paid in full',
+      },
+      marketHead: 'Upland market',
+      cell: 'maturity {ratio}, {mass} mtex',
+      note: 'Drawn as if round; a dry fiber lies flat. mtex: thousandths of a gram to a kilometer.',
+    },
+    bundleAndYarn: {
+      title: 'Fibers and the thread made of them',
+      pick: 'How it is spun',
+      cotton: 'Cotton',
+      bundle: 'Fibers',
+      systems: { ringCarded: 'Ring, carded', ringCombed: 'Ring, combed', rotor: 'Rotor' },
+      says: 'The pale strip is as long as the fibers are strong, the dark strip as long as a Ne 30 thread of them is. {system}; in cN/tex, with the share that is kept.',
+      note: 'Strength for equal weight of a length, in centinewtons per tex. All cottons taken equally fine; the comber takes out its usual share.',
     },
   },
   authors: {

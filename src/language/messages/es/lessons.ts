@@ -101,6 +101,29 @@ export const lessons: typeof english = {
     'turns-short':
       'Vueltas en una pulgada de hilo de anillos Ne 30 para urdimbre: coeficiente de torsión de esa longitud por la raíz del título.',
     'turns-pima': 'Lo mismo para el Pima.',
+    'micronaire-low': 'Una lectura debajo de lo que se paga completo.',
+    'micronaire-middle': 'Una lectura dentro de lo que lleva premio.',
+    'micronaire-base-from':
+      'Clases de mercado del Upland (USDA 1995; préstamo FSA 2021): la lectura más baja que se paga completa.',
+    'micronaire-premium-from': 'La misma tabla: la lectura más baja con premio.',
+    'micronaire-base-again': 'La misma tabla: la lectura más baja por encima del premio.',
+    'micronaire-discount-from': 'La misma tabla: la lectura más baja con descuento por alta.',
+    'micronaire-season': 'Media de todas las pacas de la temporada de ejemplo.',
+    'fibers-in-thread-low':
+      'Peso de un tramo de hilo Ne 30 entre el de su fibra, Upland de micronaire 3.2; relación de Lord, de memoria.',
+    'fibers-in-thread': 'Lo mismo para micronaire 4.2.',
+    'fibers-in-thread-high': 'Lo mismo para micronaire 5.0.',
+    'maturity-upland-low':
+      'Madurez del Upland que marca 3.2: relación de Lord y finura madura de la variedad, ambas de memoria.',
+    'maturity-pima-low': 'Lo mismo para el Pima.',
+    'thread-breaks-at': 'Resistencia de un hilo Ne 30 cardado de anillos de Upland común, como peso que cuelga de él.',
+    'thread-if-all': 'Lo mismo si cada fibra aguantara toda su resistencia.',
+    'yarn-share-ring':
+      'Resistencia del hilo entre la de sus fibras, a igual peso por longitud: hilo cardado de anillos.',
+    'yarn-share-combed': 'Lo mismo para hilo peinado de anillos.',
+    'yarn-share-rotor': 'Lo mismo para hilo de rotor.',
+    'yarn-share-pima': 'Lo mismo para hilo cardado de anillos de Pima.',
+    'thread-breaks-pima': 'Peso que rompe un hilo Ne 30 cardado de anillos de Pima.',
     'patch-per-boll':
       'La tela acabada de la temporada de ejemplo, repartida entre todas las bellotas del campo: el lado de un cuadrado.',
     'sewn-patch-per-boll': 'Ese cuadrado, menos una costura de un cuarto de pulgada por cada lado.',
@@ -116,7 +139,12 @@ export const lessons: typeof english = {
     'plants-per-twin-quilt': 'Esas bellotas, con el número usual por planta; redondeado a diez.',
   },
   figures: {
-    titles: { lengthArray: 'Fibras ordenadas por longitud', oneBoll: 'Bellotas y el bloque que dan' },
+    titles: {
+      lengthArray: 'Fibras ordenadas por longitud',
+      oneBoll: 'Bellotas y el bloque que dan',
+      fiberSections: 'Dos fibras detrás de una lectura de micronaire',
+      bundleAndYarn: 'Lo que un hilo conserva de la resistencia de sus fibras',
+    },
     table: 'Lo mismo en números',
     lengthArray: {
       title: 'La tablilla de quien ordena fibras a mano',
@@ -143,6 +171,31 @@ export const lessons: typeof english = {
         cloth: 'Peso de la tela',
         yarn: 'Hilo que lleva',
       },
+    },
+    fiberSections: {
+      title: 'Dos fibras detrás de una lectura',
+      pick: 'Micronaire',
+      cottons: { upland: 'Upland', pima: 'Pima' },
+      ripe: 'madurez {ratio}',
+      says: 'Micronaire {reading}: {market}. El anillo claro es la pared; el centro oscuro, el hueco. Las dos fibras dan esta misma lectura.',
+      market: {
+        discountLow: 'debajo de lo que se paga completo',
+        base: 'base, se paga completo',
+        premium: 'con premio, se paga un poco más',
+        discountHigh: 'encima de lo que se paga completo',
+      },
+      marketHead: 'Mercado de Upland',
+      cell: 'madurez {ratio}, {mass} mtex',
+      note: 'Dibujadas como si fueran redondas; una fibra seca queda plana. mtex: milésimas de gramo por kilómetro.',
+    },
+    bundleAndYarn: {
+      title: 'Las fibras y el hilo que se hace de ellas',
+      pick: 'Cómo se hila',
+      cotton: 'Algodón',
+      bundle: 'Fibras',
+      systems: { ringCarded: 'Anillos, cardado', ringCombed: 'Anillos, peinado', rotor: 'Rotor' },
+      says: 'La tira clara mide lo que resisten las fibras; la oscura, lo que resiste un hilo Ne 30 hecho de ellas. {system}; en cN/tex, con la parte que se conserva.',
+      note: 'Resistencia a igual peso por longitud, en centinewtons por tex. Todos los algodones se toman igual de finos; la peinadora quita su parte usual.',
     },
   },
   authors: {

@@ -9,6 +9,7 @@ import { useLesson } from '../lesson-frame.ts';
 import { numberText, type Writable } from '../number-text.ts';
 import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
+import { NumberTable } from './number-table.tsx';
 
 export const lengthArrayDoc: FigureDoc = {
   name: 'LengthArray',
@@ -51,30 +52,13 @@ export function LengthArray({ cotton }: { readonly cotton?: string }) {
       }
       picture={<FibreArray lengthsMm={now.lengthsMm} upperHalfMeanMm={now.upperHalfMeanMm} rulerToMm={longestMm} />}
       table={
-        <>
-          <thead>
-            <tr>
-              <th scope="col">{text.pick}</th>
-              {all.map(({ id }) => (
-                <th key={id} scope="col" class="number">
-                  {text.cottons[id]}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {(Object.keys(rows) as (keyof typeof rows)[]).map((row) => (
-              <tr key={row}>
-                <th scope="row">{text.rows[row]}</th>
-                {all.map((each) => (
-                  <td key={each.id} class="number">
-                    {rows[row](each)}
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </>
+        <NumberTable
+          head={[text.pick, ...all.map(({ id }) => text.cottons[id])]}
+          rows={(Object.keys(rows) as (keyof typeof rows)[]).map((row) => ({
+            name: text.rows[row],
+            cells: all.map(rows[row]),
+          }))}
+        />
       }
     />
   );
