@@ -7,8 +7,6 @@ import { stillLayer } from './still-layer.ts';
 
 export interface SceneOptions {
   readonly theme: Theme;
-  /** Nothing moves; pieces lie at their rest places. */
-  readonly reducedMotion: boolean;
   /** The picture is gone for now: show the SVG one. */
   readonly onLost?: () => void;
   /** It is back, by itself or rebuilt. */
@@ -19,13 +17,10 @@ export interface MountedScene {
   /** 'webgl' or 'canvas'. */
   readonly renderer: string;
   show(frame: SceneFrame): void;
-  retheme(theme: Theme): void;
-  /** Fits the picture to its host again. */
-  resize(): void;
   pause(): void;
   resume(): void;
-  /** Leaves the host. The renderer is kept for the next scene, unless it is let go for good. */
-  destroy(forGood?: boolean): void;
+  /** Leaves the host. The renderer is kept for the next scene. */
+  destroy(): void;
 }
 
 /** A lost context that has not come back in this time will not. */
@@ -33,15 +28,21 @@ const RESTORE_MS = 3000;
 /** Lost this often, it is rebuilt even if it came back. */
 const MOST_LOSSES = 2;
 
-/** One renderer for the whole visit. */
+/** One renderer for the whole visit; a new one where it was lost while no scene looked after it. */
 let shared: Promise<Stage> | null = null;
-const stageOfVisit = (): Promise<Stage> => {
+async function stageOfVisit(): Promise<Stage> {
   shared ??= openStage().catch((reason: unknown) => {
     shared = null;
     throw reason;
   });
-  return shared;
-};
+  const asked = shared;
+  const stage = await asked;
+  if (shared === asked) {
+    if (!stage.isLost()) return stage;
+    dropStage(stage);
+  }
+  return stageOfVisit();
+}
 function dropStage(stage: Stage): void {
   shared = null;
   stage.destroy();
@@ -51,12 +52,13 @@ function dropStage(stage: Stage): void {
  * Puts the living picture into a host element, in place of nothing: the caller shows its SVG picture until this resolves.
  * @throws when there is neither WebGL nor a canvas
  */
-export async function mountScene(host: HTMLElement, options: SceneOptions): Promise<MountedScene> {
+export async function mountScene(host: HTMLElement, { theme, onLost, onBack }: SceneOptions): Promise<MountedScene> {
   let stage = await stageOfVisit();
-  let theme = options.theme;
   let frame: SceneFrame | null = null;
-  let playing = !options.reducedMotion;
+  let playing = true;
   let gone = false;
+  /** From a loss until the picture is back: there is nothing to draw on, and frames are only kept. */
+  let lost = false;
   let losses = 0;
   let seconds = 0;
   let lastMs: number | null = null;
@@ -82,7 +84,7 @@ export async function mountScene(host: HTMLElement, options: SceneOptions): Prom
   };
 
   const moves = () =>
-    playing && !gone && !document.hidden && frame !== null && frame.moving.length + frame.parts.length > 0;
+    playing && !gone && !lost && !document.hidden && frame !== null && frame.moving.length + frame.parts.length > 0;
   const step = (nowMs: number) => {
     request = 0;
     if (lastMs !== null) seconds += Math.min(100, nowMs - lastMs) / 1000;
@@ -93,15 +95,15 @@ export async function mountScene(host: HTMLElement, options: SceneOptions): Prom
   };
   /** Draws once, and goes on while something moves. */
   const wake = () => {
-    if (gone || !frame || request !== 0) return;
+    if (gone || lost || !frame || request !== 0) return;
     request = requestAnimationFrame(step);
   };
 
   const attach = () => {
     const { canvas } = stage;
     canvas.setAttribute('aria-hidden', 'true');
-    canvas.addEventListener('webglcontextlost', lost);
-    canvas.addEventListener('webglcontextrestored', restored);
+    canvas.addEventListener('webglcontextlost', onLoss);
+    canvas.addEventListener('webglcontextrestored', onRestore);
     const layers = [below.canvas, canvas, above.canvas, words];
     for (const layer of layers) {
       layer.style.position = 'absolute';
@@ -113,8 +115,8 @@ export async function mountScene(host: HTMLElement, options: SceneOptions): Prom
     host.append(frameBox);
   };
   const detach = () => {
-    stage.canvas.removeEventListener('webglcontextlost', lost);
-    stage.canvas.removeEventListener('webglcontextrestored', restored);
+    stage.canvas.removeEventListener('webglcontextlost', onLoss);
+    stage.canvas.removeEventListener('webglcontextrestored', onRestore);
     if (stage.canvas.parentElement === frameBox) stage.canvas.remove();
     frameBox.remove();
   };
@@ -123,7 +125,7 @@ export async function mountScene(host: HTMLElement, options: SceneOptions): Prom
   let paintedStill: SceneFrame['still'] | null = null;
   let paintedOver: SceneFrame['over'] | null = null;
   const refresh = () => {
-    if (!frame) return;
+    if (!frame || lost) return;
     const cssWidth = Math.max(1, host.clientWidth);
     frameBox.style.aspectRatio = `${frame.width} / ${frame.height}`;
     const how = `${theme} ${cssWidth} ${frame.width} ${frame.height} ${window.devicePixelRatio}`;
@@ -151,23 +153,24 @@ export async function mountScene(host: HTMLElement, options: SceneOptions): Prom
     if (gone) return;
     losses = 0;
     attach();
-    refresh();
-    options.onBack?.();
+    onRestore();
   };
-  function lost(event: Event) {
+  function onLoss(event: Event) {
     event.preventDefault();
+    lost = true;
     losses++;
     cancelAnimationFrame(request);
     request = 0;
-    options.onLost?.();
+    onLost?.();
     window.clearTimeout(restoreTimer);
     if (losses >= MOST_LOSSES) void rebuild();
     else restoreTimer = window.setTimeout(() => void rebuild(), RESTORE_MS);
   }
-  function restored() {
+  function onRestore() {
     window.clearTimeout(restoreTimer);
+    lost = false;
     refresh();
-    options.onBack?.();
+    onBack?.();
   }
 
   attach();
@@ -178,25 +181,19 @@ export async function mountScene(host: HTMLElement, options: SceneOptions): Prom
       frame = next;
       refresh();
     },
-    retheme(next) {
-      theme = next;
-      refresh();
-    },
-    resize: refresh,
     pause() {
       playing = false;
     },
     resume() {
-      playing = !options.reducedMotion;
+      playing = true;
       wake();
     },
-    destroy(forGood = false) {
+    destroy() {
       gone = true;
       cancelAnimationFrame(request);
       window.clearTimeout(restoreTimer);
       document.removeEventListener('visibilitychange', wake);
       detach();
-      if (forGood) dropStage(stage);
     },
   };
 }

@@ -16,6 +16,8 @@ export interface Stage {
   show(frame: SceneFrame, theme: Theme, cssWidth: number): void;
   /** Draws the pieces where they are after some seconds. */
   render(seconds: number): void;
+  /** Whether the drawing context was taken away and is not back. */
+  isLost(): boolean;
   destroy(): void;
 }
 
@@ -75,6 +77,7 @@ export async function openStage(): Promise<Stage> {
       above.moveTo(seconds);
       app.render();
     },
+    isLost: () => 'gl' in app.renderer && app.renderer.gl.isContextLost(),
     destroy() {
       for (const layer of [below, pieces, above]) layer.destroy();
       app.destroy(

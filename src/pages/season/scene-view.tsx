@@ -87,7 +87,6 @@ export function SceneView({ season, station, moment, theme, still, paused, alt }
       .then(({ mountScene }) =>
         mountScene(element, {
           theme,
-          reducedMotion: false,
           onLost: () => setLost(true),
           onBack: () => setLost(false),
         }),
@@ -107,6 +106,7 @@ export function SceneView({ season, station, moment, theme, still, paused, alt }
       left = true;
       mounted?.destroy();
       setScene(null);
+      setLost(false);
     };
   }, [moves, theme]);
   useEffect(() => {

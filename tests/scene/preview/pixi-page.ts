@@ -14,7 +14,6 @@ document.body.style.background = '#EEE4CF';
 const log: string[] = [];
 const scene = await mountScene(host, {
   theme: 'day',
-  reducedMotion: false,
   onLost: () => log.push('lost'),
   onBack: () => log.push('back'),
 });
