@@ -6,13 +6,25 @@ useBrowser();
 
 const waitMs = 45_000;
 
+/** Notes every drawing context the page asks for: asking a canvas for it once more could make one of the wrong kind. */
+function noteContexts() {
+  const noted: WebGLRenderingContext[] = [];
+  (globalThis as unknown as { noted: typeof noted }).noted = noted;
+  const { getContext } = HTMLCanvasElement.prototype;
+  HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, ...asked: unknown[]) {
+    const context = Reflect.apply(getContext, this, asked);
+    if (context instanceof WebGL2RenderingContext || context instanceof WebGLRenderingContext) noted.push(context);
+    return context;
+  } as typeof getContext;
+}
+
 /** Waits for a living picture that has its drawing context. */
 const livingContext = (page: Page) =>
   page.waitForFunction(
     () => {
-      const canvases = document.querySelectorAll<HTMLCanvasElement>('.scene-stage:not([hidden]) canvas');
-      const contexts = [...canvases].map((canvas) => canvas.getContext('webgl2') ?? canvas.getContext('webgl'));
-      return contexts.find((context) => context?.isContextLost() === false);
+      const stage = document.querySelector('.scene-stage:not([hidden])');
+      const { noted } = globalThis as unknown as { noted: WebGLRenderingContext[] };
+      return noted.find((context) => !context.isContextLost() && stage?.contains(context.canvas as HTMLCanvasElement));
     },
     null,
     { timeout: waitMs },
@@ -25,7 +37,9 @@ async function loseContext(page: Page): Promise<void> {
 }
 
 test('a lost context is survived while the season plays on: the still picture stands in, then the living one is back', async () => {
-  const { page, faults } = await openPage({ path: '#/season/ginning' });
+  const { page, faults } = await openPage();
+  await page.addInitScript(noteContexts);
+  await page.goto(`${page.url().split('#')[0]}?noted#/season/ginning`);
   const ledger = await page.locator('.ledger').innerText();
   for (let loss = 0; loss < 2; loss++) {
     await loseContext(page);
