@@ -80,7 +80,7 @@ export function SeasonsTable({ seasons, question, asked }: SeasonsTableProps) {
     <details class="twin-table ask-seasons">
       <summary>{asked.every.heading}</summary>
       <table>
-        <caption>{asked.lines.left}</caption>
+        {isPaired ? <caption>{asked.lines.left}</caption> : null}
         <thead>
           <tr>
             <th scope="col">{asked.every.season}</th>

@@ -30,8 +30,11 @@ export function DownstreamLine({ before, after, runOf }: DownstreamLineProps) {
   const [head, tail] = said.downstream.split('{phrases}');
   const told = phrases.map(({ text, source }, at) => (
     <Fragment key={text}>
-      {at > 0 ? ', ' : null}
-      <WorkingNumber text={text} source={source} />
+      {/* A phrase and the comma or stop behind it stay on one line. */}
+      <span class="told-phrase">
+        <WorkingNumber text={text} source={source} />
+        {at < phrases.length - 1 ? ',' : tail}
+      </span>{' '}
     </Fragment>
   ));
   return (
@@ -41,11 +44,10 @@ export function DownstreamLine({ before, after, runOf }: DownstreamLineProps) {
           <>
             {head}
             {told}
-            {tail}
           </>
         ) : (
-          said.hardly
-        )}{' '}
+          `${said.hardly} `
+        )}
         <a href={hashOf({ page: 'compare', query })}>{said.compareBoth}</a>
       </p>
       <WorkingPlace sources={phrases.map(({ source }) => source)} />
