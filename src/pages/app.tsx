@@ -13,16 +13,21 @@ import { hashOf, readRoute } from './route.ts';
 
 const SeasonPage = lazy(() => import('./season/season-page.tsx'));
 const SourcesPage = lazy(() => import('./sources/sources-page.tsx'));
-const FarmPage = lazy(() => import('./farm/farm-page.tsx'));
-const CardPage = lazy(() => import('./card/card-page.tsx'));
 const ModelPage = lazy(() => import('./model-page.tsx'));
 const AskPage = lazy(() => import('./ask/ask-page.tsx'));
-const TracePage = lazy(() => import('./trace/trace-page.tsx'));
 const ComparePage = lazy(() => import('./compare/compare-page.tsx'));
 const LessonsPage = lazy(() => import('./lessons/lessons-page.tsx'));
 
+/** Pages that their query alone opens. */
+const onQuery = {
+  farm: lazy(() => import('./farm/farm-page.tsx')),
+  card: lazy(() => import('./card/card-page.tsx')),
+  trace: lazy(() => import('./trace/trace-page.tsx')),
+  bench: lazy(() => import('./bench/bench-page.tsx')),
+};
+
 /** The pages there are, in the order of the navigation. */
-const pages = ['season', 'ask', 'trace', 'lessons', 'farm', 'sources', 'model'] as const;
+const pages = ['season', 'bench', 'ask', 'trace', 'lessons', 'farm', 'sources', 'model'] as const;
 /** Each page's own address; the season begins at Planting. */
 const hrefTo = (page: (typeof pages)[number]): string =>
   page === 'season' ? hashOf({ page, station: 'planting', query: '' }) : `#/${page}`;
@@ -82,6 +87,8 @@ export function App() {
     if (route.page === 'home') document.title = `${words.messages.common.product}: ${words.messages.common.tagline}`;
   }, [language, words, route.page]);
   if (!messages) return null;
+  const OnQuery = route.page in onQuery ? onQuery[route.page as keyof typeof onQuery] : null;
+  const query = 'query' in route ? route.query : '';
   return (
     <WordsContext.Provider value={words}>
       <button type="button" class="unseen skip-link" onClick={focusMain}>
@@ -130,15 +137,7 @@ export function App() {
             }
           >
             {route.page === 'season' ? <SeasonPage route={route} preferences={preferences} /> : null}
-            {route.page === 'farm' ? (
-              <FarmPage key={route.query} query={route.query} theme={preferences.theme} />
-            ) : null}
-            {route.page === 'card' ? (
-              <CardPage key={route.query} query={route.query} theme={preferences.theme} />
-            ) : null}
-            {route.page === 'trace' ? (
-              <TracePage key={route.query} query={route.query} theme={preferences.theme} />
-            ) : null}
+            {OnQuery ? <OnQuery key={route.page === 'bench' || query} query={query} theme={preferences.theme} /> : null}
             {route.page === 'sources' ? <SourcesPage /> : null}
             {route.page === 'model' ? <ModelPage /> : null}
             {route.page === 'ask' ? <AskPage route={route} /> : null}

@@ -78,7 +78,7 @@ export function Home({ theme, onProjector }: HomeProps) {
     [theme],
   );
   const hrefOf = (door: DoorId) =>
-    hashOf({ page: 'season', station: door === 'bench' ? 'weaving' : 'planting', query: '' });
+    hashOf(door === 'bench' ? { page: 'bench', query: '' } : { page: 'season', station: 'planting', query: '' });
   return (
     <main id="main" class="home" tabIndex={-1}>
       <Doors

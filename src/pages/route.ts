@@ -6,7 +6,7 @@ export type Route =
   | { readonly page: 'sources' }
   | { readonly page: 'model' }
   | { readonly page: 'compare'; readonly query: string }
-  | { readonly page: 'farm' | 'card' | 'trace'; readonly query: string }
+  | { readonly page: 'farm' | 'card' | 'trace' | 'bench'; readonly query: string }
   | { readonly page: 'ask'; readonly id: string }
   | { readonly page: 'lessons' | 'glossary'; readonly id: string }
   | { readonly page: 'season'; readonly station: StationId; readonly query: string };
@@ -28,7 +28,7 @@ export function readRoute(hash: string): ReadRoute {
   if (page === undefined) return { route: { page: 'home' }, unread: null };
   if (page === 'sources' || page === 'model')
     return { route: { page }, unread: station === undefined ? null : path.slice(0, 60) };
-  if (page === 'farm' || page === 'card' || page === 'compare' || page === 'trace')
+  if (page === 'farm' || page === 'card' || page === 'compare' || page === 'trace' || page === 'bench')
     return { route: { page, query }, unread: station === undefined ? null : path.slice(0, 60) };
   if (page === 'ask' || page === 'lessons' || page === 'glossary')
     return { route: { page, id: station ?? '' }, unread: rest.length > 0 ? path.slice(0, 60) : null };

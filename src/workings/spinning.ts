@@ -1,25 +1,15 @@
 import { readFibre } from '../model/fibre.ts';
 import { shortFibrePercent } from '../model/length/statistics.ts';
 import { totalDryKg } from '../model/lot.ts';
-import { limitVariationPercent } from '../model/mill/evenness.ts';
-import {
-  comfortableFibres,
-  evennessFacts,
-  fewestFibres,
-  limitFacts,
-  strengthFacts,
-  twistTable,
-} from '../model/mill/facts.ts';
+import { comfortableFibres, fewestFibres, twistTable } from '../model/mill/facts.ts';
 import type { SpinningOutcome } from '../model/mill/spin.ts';
-import { strengthUse } from '../model/mill/strength.ts';
 import type { Yarn } from '../model/mill/yarn.ts';
 import type { Season } from '../model/season.ts';
 import { inchesFromMillimetres, TEX_TIMES_NE } from '../model/units.ts';
+import { ceilingWorking, evennessOf, strengthOf } from './of-yarn.ts';
 import {
   above,
   atStation,
-  between,
-  constant,
   decided,
   exact,
   formula,
@@ -47,72 +37,16 @@ const bought = ({ classing }: Season): Input =>
 const noilOf = ({ combed }: Yarn, { scenario }: Season): number =>
   combed ? scenario.decisions.spinning.noilPercent : 0;
 
-function limitWorking({ verdict }: SpinningOutcome, season: Season): Working {
-  const { system } = season.scenario.decisions.spinning;
-  const ceiling = Math.floor(verdict.ceilingNe);
-  const inputs = [bought(season), constant('n', 'fewestFibres', fewestFibres[system], 'fibres')];
-  const result = { as: 'yarnCount', value: ceiling } as const;
-  return system === 'rotor'
-    ? formula(
-        'spinLimitRotor',
-        [...inputs, constant('c', 'rotorFinest', limitFacts.rotorHighestNe, 'ne')],
-        exact(ceiling, 'ne'),
-        result,
-      )
-    : formula('spinLimit', inputs, exact(ceiling, 'ne'), result);
-}
+const from = { yarn: at, fibre: ofFibre, noil: decided('spinning') };
 
 function evennessWorking(yarn: Yarn, season: Season, spinning: SpinningOutcome): Working {
-  const facts = evennessFacts;
   const carded = spinning.fibreAfter.find(({ after }) => after === 'card')?.fibre;
-  const short = carded ? shortFibrePercent(carded.lengths, 'weight') : 0;
-  return formula(
-    'evenness',
-    [
-      constant('b', 'bestIndex', facts.bestIndex, 'none'),
-      constant('f', 'randomFactor', facts.limitFactor, 'percent'),
-      input('n', 'fibresInSection', exact(yarn.fibresInSection, 'fibres'), at),
-      constant('i', 'unevenIndex', yarn.system === 'rotor' ? facts.rotorIndex : facts.ringCardedIndex, 'none'),
-      constant('a', 'indexPerShort', facts.indexPerShortFibrePoint, 'percentPerPoint'),
-      input('s', 'shortAfterCard', exact(short, 'percent'), ofFibre),
-      constant('r', 'shortUsual', facts.shortFibreReferencePercent, 'percent'),
-      constant('k', 'unevenPerNoil', facts.unevennessPerNoilPoint, 'percentPerPoint'),
-      constant('u', 'cvPerU', facts.variationPerUnevenness, 'none'),
-      input('p', 'noil', exact(noilOf(yarn, season), 'percent'), decided('spinning')),
-    ],
-    exact(yarn.cvPercent, 'percent'),
-    percent(yarn.cvPercent),
-    [between('randomEvenness', 'v', 'unevenAtRandom', exact(limitVariationPercent(yarn.fibresInSection), 'percent'))],
-  );
+  return evennessOf(yarn, carded ? shortFibrePercent(carded.lengths, 'weight') : 0, noilOf(yarn, season), from);
 }
 
 function strengthWorking(yarn: Yarn, season: Season, { lot }: SpinningOutcome): Working {
-  const facts = strengthFacts;
-  const rotor = yarn.system === 'rotor';
   const upperHalf = inchesFromMillimetres(readFibre(lot.fibre).upperHalfMeanMm);
-  const noil = noilOf(yarn, season);
-  const used = strengthUse(yarn.system, upperHalf, yarn.fibresInSection, noil);
-  return formula(
-    'yarnStrength',
-    [
-      input('S', 'fibreStrength', exact(lot.fibre.strengthGPerTex, 'gramsPerTex'), ofFibre),
-      constant('c', 'gravity', facts.centinewtonsPerGram, 'cNPerGram'),
-      constant('h', 'useMost', rotor ? facts.rotorUseHigh : facts.ringUseHigh, 'fraction'),
-      constant('l', 'useLeast', rotor ? facts.rotorUseLow : facts.ringUseLow, 'fraction'),
-      constant('u', 'useUsual', rotor ? facts.rotorUse : facts.ringUse, 'fraction'),
-      constant('a', 'usePerInch', facts.usePerInch, 'perInch'),
-      input('L', 'upperHalfMean', exact(upperHalf, 'inches'), ofFibre),
-      constant('q', 'usualLength', facts.useReferenceInches, 'inches'),
-      constant('b', 'usePerFibre', facts.usePerFibre, 'perFibre'),
-      input('n', 'fibresInSection', exact(yarn.fibresInSection, 'fibres'), at),
-      constant('m', 'usualFibres', facts.useReferenceFibres, 'fibres'),
-      constant('g', 'gainPerNoil', facts.gainPerNoilPoint, 'percentPerPoint'),
-      input('p', 'noil', exact(noil, 'percent'), decided('spinning')),
-    ],
-    exact(yarn.tenacityCnPerTex, 'centinewtonsPerTex'),
-    { as: 'yarnStrength', value: yarn.tenacityCnPerTex },
-    [between('strengthUse', 'z', 'strengthUsed', exact(used, 'fraction'))],
-  );
+  return strengthOf(yarn, lot.fibre.strengthGPerTex, upperHalf, noilOf(yarn, season), from);
 }
 
 export const spinningWorkings: StationWorkings = {
@@ -131,7 +65,9 @@ export const spinningWorkings: StationWorkings = {
       { as: 'word', list: 'spinVerdicts', word: verdict.status },
     );
   }),
-  limit: spun(limitWorking),
+  limit: spun(({ verdict }, season) =>
+    ceilingWorking(season.scenario.decisions.spinning.system, verdict, bought(season)),
+  ),
   fibresInSection: spun(({ verdict }, season) => {
     const tex = TEX_TIMES_NE / season.scenario.decisions.spinning.countNe;
     return formula(

@@ -34,6 +34,7 @@ export type UnitKey =
   | 'micronewtonMetres'
   | 'minutes'
   | 'ne'
+  | 'newtons'
   | 'ounces'
   | 'ouncesPerSquareYard'
   | 'percent'

@@ -1,11 +1,10 @@
 import type { Cloth } from '../model/cloth/cloth.ts';
 import type { ClothDescription } from '../model/cloth/describe-cloth.ts';
 import type { JerseyDescription } from '../model/cloth/describe-jersey.ts';
-import { feelFacts, geometryFacts, jerseyFacts, shrinkFacts } from '../model/cloth/facts.ts';
-import { fuzzScore } from '../model/cloth/feel.ts';
+import { jerseyFacts, shrinkFacts } from '../model/cloth/facts.ts';
 import type { Season } from '../model/season.ts';
+import { coverWorking, drapeWorking, fuzzWorking, wovenWeight } from './of-cloth.ts';
 import {
-  above,
   atStation,
   constant,
   decided,
@@ -25,23 +24,6 @@ const made = (working: (cloth: Cloth, season: Season) => Working | null) => (sea
   season.weaving?.cloth ? working(season.weaving.cloth, season) : null;
 const woven = (working: (cloth: ClothDescription, season: Season) => Working | null) =>
   made(({ description }, season) => (description.kind === 'woven' ? working(description, season) : null));
-
-function wovenWeight({ construction, gramsPerSquareMetre }: ClothDescription): Working {
-  const { endsPerInch, picksPerInch, warpTex, weftTex, warpCrimpPercent, weftCrimpPercent } = construction;
-  return formula(
-    'clothWeight',
-    [
-      input('e', 'endsFinished', exact(endsPerInch, 'threadsPerInch'), at),
-      input('c_1', 'warpCrimp', exact(warpCrimpPercent, 'percent'), at),
-      input('T_1', 'warpTex', exact(warpTex, 'tex'), at),
-      input('p', 'picksFinished', exact(picksPerInch, 'threadsPerInch'), at),
-      input('c_2', 'weftCrimp', exact(weftCrimpPercent, 'percent'), at),
-      input('T_2', 'weftTex', exact(weftTex, 'tex'), at),
-    ],
-    exact(gramsPerSquareMetre, 'gramsPerSquareMetre'),
-    { as: 'clothWeight', value: gramsPerSquareMetre },
-  );
-}
 
 /** The two constants of a knit in its state. */
 const knitFacts = (state: JerseyDescription['state']) =>
@@ -106,55 +88,21 @@ function shrinkSteps({ description, finish }: Cloth): Step[] {
 
 export const weavingWorkings: StationWorkings = {
   weight: made(({ description }) =>
-    description.kind === 'woven' ? wovenWeight(description) : knitWeight(description),
+    description.kind === 'woven' ? wovenWeight(description, at) : knitWeight(description),
   ),
   threadCount: woven((_, { scenario }) => {
     const { endsPerInch, picksPerInch } = scenario.decisions.weaving;
     return threads(endsPerInch, picksPerInch, false);
   }),
   threadCountFinished: woven(({ construction }) => threads(construction.endsPerInch, construction.picksPerInch, true)),
-  cover: woven(({ warpCover, weftCover, clothCover }) =>
-    formula(
-      'clothCover',
-      [
-        input('K_1', 'warpCover', exact(warpCover), at),
-        input('K_2', 'weftCover', exact(weftCover), at),
-        constant('f', 'fullCover', geometryFacts.peirceThreads, 'none'),
-      ],
-      exact(clothCover),
-      { as: 'number', value: clothCover, decimals: 1 },
-    ),
-  ),
+  cover: woven((description) => coverWorking(description, at)),
   shrinkage: made((cloth) => procedure([...shrinkSteps(cloth)], { as: 'both', ...cloth.finishShrinkPercent })),
   drape: made(({ drape, gramsPerSquareMetre, description }) =>
-    procedure(
-      [
-        step('bendingFloor', exact(drape.floorMm, 'millimetres'), at),
-        ...(description.kind === 'woven' ? [step('areaCovered', percent(100 * description.coverFraction), at)] : []),
-        step('bendingLength', exact(drape.bendingLengthMm, 'millimetres'), at),
-        step('clothWeight', exact(gramsPerSquareMetre, 'gramsPerSquareMetre'), at),
-        step('rigidity', exact(drape.rigidity, 'micronewtonMetres'), at),
-        step('fluidBelow', exact(feelFacts.fluidBelow.value, 'micronewtonMetres'), read(feelFacts.fluidBelow)),
-        step('crispAbove', exact(feelFacts.crispAbove.value, 'micronewtonMetres'), read(feelFacts.crispAbove)),
-      ],
-      { as: 'word', list: 'drapes', word: drape.word },
-    ),
+    drapeWorking(drape, gramsPerSquareMetre, description.kind === 'woven' ? description.coverFraction : null, at),
   ),
   fuzziness: made(({ fuzz }, { spinning }) => {
     const yarn = spinning?.yarn;
-    if (!yarn) return null;
-    const { fuzzEndsPerCm, fuzzShortPercent, fuzzLittleBelow, fuzzMuchAbove } = feelFacts;
-    return procedure(
-      [
-        step('fibreEnds', exact(yarn.fibreEndsPerCm, 'endsPerCm'), atStation('spinning')),
-        step('shortInYarn', percent(yarn.shortFibrePercentByWeight), { at: 'fibre' }),
-        step('usualEnds', exact(fuzzEndsPerCm.value, 'endsPerCm'), read(fuzzEndsPerCm)),
-        step('doublingShort', percent(fuzzShortPercent.value), read(fuzzShortPercent)),
-        step('fuzzScore', exact(fuzzScore(yarn.fibreEndsPerCm, yarn.shortFibrePercentByWeight)), above),
-        step('fuzzLittle', exact(fuzzLittleBelow.value), read(fuzzLittleBelow)),
-        step('fuzzMuch', exact(fuzzMuchAbove.value), read(fuzzMuchAbove)),
-      ],
-      { as: 'word', list: 'fuzzes', word: fuzz },
-    );
+    const from = { yarn: atStation('spinning'), fibre: { at: 'fibre' } as const };
+    return yarn ? fuzzWorking(yarn.fibreEndsPerCm, yarn.shortFibrePercentByWeight, fuzz, from) : null;
   }),
 };

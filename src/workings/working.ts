@@ -95,7 +95,9 @@ export type Origin =
         | 'ledgers'
         | 'run'
         | 'traceStep'
-        | 'traceAsked';
+        | 'traceAsked'
+        | 'bench'
+        | 'chosen';
     }
   | { readonly at: 'machine'; readonly machine: string }
   | { readonly fact: Pick<Fact, 'source' | 'mark'> };

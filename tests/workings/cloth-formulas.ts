@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import type { Cloth } from '../../src/model/cloth/cloth.ts';
 import { clothCover } from '../../src/model/cloth/cover.ts';
+import { relax } from '../../src/model/cloth/crimp.ts';
 import { describeCloth } from '../../src/model/cloth/describe-cloth.ts';
 import { describeJersey } from '../../src/model/cloth/describe-jersey.ts';
 import { geometryFacts, jerseyFacts } from '../../src/model/cloth/facts.ts';
 import { sewingTable } from '../../src/model/cloth/sew.ts';
+import { stripNewtons } from '../../src/model/cloth/strip.ts';
+import { stripFacts } from '../../src/model/cloth/wash-facts.ts';
 import { weave } from '../../src/model/cloth/weave.ts';
 import { single, yarnLot, yarnOf } from '../model/cloth/yarn-lot.ts';
 import { always, type FormulaModel, from, letters, oneOf, type Values } from './formula-model.ts';
@@ -39,6 +42,9 @@ const described = (values: Values) =>
     weftCrimpPercent: values.c_2 ?? null,
   });
 
+/** A quilting base before its wash. */
+const square = { e: 68, p: 68 };
+
 const knitStates = [
   { state: 'dry', courses: jerseyFacts.coursesDry.value, wales: jerseyFacts.walesDry.value },
   { state: 'wet', courses: jerseyFacts.coursesWet.value, wales: jerseyFacts.walesWet.value },
@@ -72,6 +78,28 @@ export const clothFormulas = {
   clothCover: {
     inputs: letters({ K_1: from(1, 28), K_2: from(1, 28), f: always(geometryFacts.peirceThreads) }),
     compute: ({ K_1, K_2 }) => clothCover(K_1!, K_2!),
+  },
+  washedWeight: {
+    inputs: letters({ W: always({ value: described(square).gramsPerSquareMetre }), l: from(0, 15), w: from(0, 10) }),
+    compute: ({ l, w }) => {
+      const drawnIn = relax(described(square).construction, l!, w!);
+      return described({
+        e: drawnIn.endsPerInch,
+        p: drawnIn.picksPerInch,
+        c_1: drawnIn.warpCrimpPercent,
+        c_2: drawnIn.weftCrimpPercent,
+      }).gramsPerSquareMetre;
+    },
+  },
+  stripStrength: {
+    inputs: letters({
+      e: from(20, 220),
+      b: always(stripFacts.widthMm),
+      T: from(4, 300),
+      z: from(8, 30),
+      r: always(stripFacts.threadsTogether),
+    }),
+    compute: ({ e, T, z }) => stripNewtons(e!, T!, z!),
   },
   patch: {
     inputs: letters({ A: from(1, 9e5), n: from(1, 9e6) }),

@@ -1,4 +1,6 @@
 import fc from 'fast-check';
+import { pliedVariationPercent } from '../../src/model/bench/bench-yarn.ts';
+import { meanLengthIn } from '../../src/model/bench/work-bench.ts';
 import { micronaireOf } from '../../src/model/fibre.ts';
 import { micronaireFacts } from '../../src/model/fibre-facts.ts';
 import { limitVariationPercent, yarnVariationPercent } from '../../src/model/mill/evenness.ts';
@@ -10,9 +12,10 @@ import {
   strengthFacts,
 } from '../../src/model/mill/facts.ts';
 import { fibreEndsPerCm } from '../../src/model/mill/hairiness.ts';
-import { fibresInSection, judgeCount } from '../../src/model/mill/limits.ts';
+import { fibresInSection, judgeCount, stapleLimitNe } from '../../src/model/mill/limits.ts';
 import { strengthUse, yarnTenacityCnPerTex } from '../../src/model/mill/strength.ts';
 import { turnsPerInch } from '../../src/model/mill/twist.ts';
+import { MM_PER_INCH, nominalMtexFromMicronaire } from '../../src/model/units.ts';
 import { always, type FormulaModel, from, letters, oneOf, type Values } from './formula-model.ts';
 
 /** The finest whole count that the mill's judge finds for a system. */
@@ -53,6 +56,28 @@ export const millFormulas = {
   spinLimitRotor: {
     inputs: letters({ n: always(fewestFibres.rotor), H: from(100, 260), c: always(limitFacts.rotorHighestNe) }),
     compute: ({ H }) => ceilingNe('rotor', H!),
+  },
+  meanOfIndex: {
+    inputs: letters({ L: from(0.8, 1.6), U: from(75, 87) }),
+    compute: ({ L, U }) => meanLengthIn({ upperHalfMeanMm: L! * MM_PER_INCH, uniformityPercent: U! }),
+  },
+  nominalFineness: {
+    inputs: letters({ m: from(2, 7) }),
+    compute: ({ m }) => nominalMtexFromMicronaire(m!),
+  },
+  stapleLimit: {
+    inputs: letters({
+      a: always(limitFacts.stapleSlopePerInch),
+      b: always(limitFacts.finenessSlope),
+      c: always(limitFacts.stapleIntercept),
+      L: from(0.6, 1.5),
+      H: from(100, 260),
+    }),
+    compute: ({ L, H }) => stapleLimitNe(L!, H!),
+  },
+  pliedEvenness: {
+    inputs: letters({ v: from(5, 30), k: from(1, 6) }),
+    compute: ({ v, k }) => pliedVariationPercent(v!, k!),
   },
   randomEvenness: {
     inputs: letters({ f: always(evennessFacts.limitFactor), n: from(30, 900) }),

@@ -29,12 +29,19 @@ export interface WorkedBench {
   readonly spindleMinutesPerYard: number | null;
 }
 
+/** Mean length as the uniformity index gives it, in. */
+export const meanLengthIn = ({
+  upperHalfMeanMm,
+  uniformityPercent,
+}: Pick<FibreReading, 'upperHalfMeanMm' | 'uniformityPercent'>): number =>
+  inchesFromMillimetres((upperHalfMeanMm * uniformityPercent) / 100);
+
 /** Works out a bench. Anything legal is answered: a yarn out of reach has a verdict and no yarn, and its cloth its threads alone. */
 export function workBench(setUp: SetUp): WorkedBench {
   const { bales, card, structure, use, twist } = setUp;
   const fibre = bales.length > 0 ? fibreOfBales(bales) : fibreOfCard(card);
   const reading = readFibre(fibre);
-  const meanLengthIn = inchesFromMillimetres((reading.upperHalfMeanMm * reading.uniformityPercent) / 100);
+  const meanIn = meanLengthIn(reading);
   const lot = poundOfLint(fibre, bales.length > 0 ? trashOfBales(bales) : card.trashAreaPercent);
   const warp = benchYarn(lot, setUp, setUp.warp, use, twist);
   // A twist of one's own is the first yarn's; the weft takes the table's for weft.
@@ -56,8 +63,8 @@ export function workBench(setUp: SetUp): WorkedBench {
     fibre,
     reading,
     shortByNumberPercent: shortFibrePercent(fibre.lengths, 'number'),
-    meanLengthIn,
-    stapleLimitNe: stapleLimitNe(meanLengthIn, fibre.linearDensityMtex),
+    meanLengthIn: meanIn,
+    stapleLimitNe: stapleLimitNe(meanIn, fibre.linearDensityMtex),
     lot,
     warp,
     weft,

@@ -137,6 +137,18 @@ function spoken(working: Working, speech: Speech): WorkingText {
 /** A working in the reader's words. */
 export const wordedWorking = async (working: Working, words: Words): Promise<WorkingText> =>
   spoken(working, { words, workingWords: await loadWorkingWords(words.language) });
+/** Words of a page that has workings of its own: names of their steps, and what the numbers in a formula belong to. */
+export interface OwnWorkingWords {
+  readonly names: Readonly<Record<string, string>>;
+  readonly filled: string;
+}
+
+/** A working in the reader's words, with those of its own page. */
+export async function workingInWords(working: Working, words: Words, own: OwnWorkingWords): Promise<WorkingText> {
+  const general = await loadWorkingWords(words.language);
+  const workingWords = { ...general, names: { ...general.names, ...own.names }, filled: own.filled };
+  return spoken(working, { words, workingWords });
+}
 
 /** The working of a number of a season in the reader's words; null where the season shows no such number. */
 export async function workingText(season: Season, asked: Asked, words: Words): Promise<WorkingText | null> {

@@ -21,7 +21,7 @@ export const navigation = {
     },
     lead: 'Follow the cotton from seed to seam. Every pound is counted, from the planter to the cutting table.',
     season: { name: 'Follow a season', line: 'Plant, pick, gin, spin and weave. Decide things, and see what changes.' },
-    bench: { name: 'Ask about a cloth', line: 'Begin at the loom: set the threads, the weave and the finish.' },
+    bench: { name: 'Ask about a cloth', line: 'Fiber, yarn and cloth on two benches: what staple does to it.' },
     teach: {
       name: 'Teach a class',
       line: 'The projector’s letters and colors, and a link that opens the same season.',

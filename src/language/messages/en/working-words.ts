@@ -303,7 +303,9 @@ const units = {
   millimetres: 'mm',
   millitex: 'mtex',
   micronewtonMetres: 'µN·m',
+  minutes: 'min',
   ne: 'Ne',
+  newtons: 'N',
   ounces: 'oz',
   percent: '%',
   percentPerPoint: 'per %',
@@ -352,6 +354,8 @@ const origins = {
   drawing: 'How the picture is drawn',
   ledgers: 'Ledgers of all stations',
   run: 'A season run for this',
+  bench: 'Worked out on this bench',
+  chosen: 'Chosen on this bench',
   machine: 'Machine: {machine}',
 };
 

@@ -8,7 +8,7 @@ export const navigation: typeof english = {
     ask: 'Preguntas',
     compare: 'Comparar',
     farm: 'Granja propia',
-    bench: 'Banco',
+    bench: 'Mesa',
     trace: 'Origen',
     lessons: 'Lecciones',
     teach: 'Enseñar',
@@ -26,7 +26,7 @@ export const navigation: typeof english = {
       name: 'Seguir una temporada',
       line: 'Sembrar, cosechar, despepitar, hilar y tejer en telar. Decidir, y ver qué cambia.',
     },
-    bench: { name: 'Preguntar por una tela', line: 'Empezar en el telar: los hilos, el ligamento y el acabado.' },
+    bench: { name: 'Preguntar por una tela', line: 'Fibra, hilo y tela en dos mesas: qué les hace la longitud.' },
     teach: {
       name: 'Dar una clase',
       line: 'Letras y colores de proyector, y un enlace que abre la misma temporada.',

@@ -302,7 +302,9 @@ const units: WorkingWords['units'] = {
   millimetres: 'mm',
   millitex: 'mtex',
   micronewtonMetres: 'µN·m',
+  minutes: 'min',
   ne: 'Ne',
+  newtons: 'N',
   ounces: 'oz',
   percent: '%',
   percentPerPoint: 'por %',
@@ -349,6 +351,8 @@ const origins: WorkingWords['origins'] = {
   drawing: 'Cómo está dibujado',
   ledgers: 'Balances de todas las estaciones',
   run: 'Una temporada corrida para esto',
+  bench: 'Calculado en esta mesa',
+  chosen: 'Elegido en esta mesa',
   machine: 'Máquina: {machine}',
 };
 
