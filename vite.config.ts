@@ -67,7 +67,13 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     // A preload polyfill and inlined files would need a looser content security policy.
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      // The entry names every file that a page needs in advance, which the first view pays for. Only the season is worth it;
+      // the other pages find what they import when they come.
+      resolveDependencies: (file, needed) =>
+        /season-page/.test(file) ? needed : needed.filter((name) => name.endsWith('.css')),
+    },
     assetsInlineLimit: 0,
   },
   server: { host: '127.0.0.1' },
