@@ -1,10 +1,17 @@
 import { bollQuantities } from './boll.ts';
 import type { Computed } from './computed.ts';
+import { fieldToBaleQuantities } from './field-to-bale.ts';
 import { lengthQuantities } from './length.ts';
 import { sectionQuantities } from './section.ts';
 import { strengthQuantities } from './strength.ts';
 
-const quantities = { ...lengthQuantities, ...sectionQuantities, ...strengthQuantities, ...bollQuantities } as const;
+const quantities = {
+  ...fieldToBaleQuantities,
+  ...lengthQuantities,
+  ...sectionQuantities,
+  ...strengthQuantities,
+  ...bollQuantities,
+} as const;
 export type ComputedId = keyof typeof quantities;
 export const computedIds = Object.keys(quantities) as ComputedId[];
 

@@ -1,4 +1,5 @@
 import type { PluralForms } from '../../fill.ts';
+import { fieldToBale } from './lessons-field-to-bale.ts';
 
 const plural = (one: string, other: string): PluralForms => ({ one, other });
 
@@ -77,6 +78,7 @@ export const lessons = {
     'MS-PS1-3': 'how made materials come from natural resources',
   },
   computed: {
+    ...fieldToBale.computed,
     'staple-short': 'Classing length of the short example cotton.',
     'staple-medium': 'Classing length of an ordinary upland bale: mean of the crops of 2010 to 2012 (USDA-AMS).',
     'staple-long': 'Classing length of the long upland example.',
@@ -132,7 +134,9 @@ export const lessons = {
     'plants-per-twin-quilt': 'Those bolls, at the usual number on a plant; rounded to ten.',
   } as Readonly<Record<string, string>>,
   figures: {
+    ...fieldToBale.figures,
     titles: {
+      ...fieldToBale.titles,
       lengthArray: 'Fibers laid out by length',
       oneBoll: 'Bolls and the block they make',
       fiberSections: 'Two fibers behind one micronaire reading',

@@ -1,5 +1,6 @@
 import type { PluralForms } from '../../fill.ts';
 import type { lessons as english } from '../en/lessons.ts';
+import { fieldToBale } from './lessons-field-to-bale.ts';
 
 const plural = (one: string, other: string, many = other): PluralForms => ({ one, many, other });
 
@@ -82,6 +83,7 @@ export const lessons: typeof english = {
     'MS-PS1-3': 'cómo los materiales hechos por personas vienen de recursos naturales',
   },
   computed: {
+    ...fieldToBale.computed,
     'staple-short': 'Longitud de clasificación del algodón corto de ejemplo.',
     'staple-medium':
       'Longitud de clasificación de una paca común de Upland: media de las cosechas de 2010 a 2012 (USDA-AMS).',
@@ -139,7 +141,9 @@ export const lessons: typeof english = {
     'plants-per-twin-quilt': 'Esas bellotas, con el número usual por planta; redondeado a diez.',
   },
   figures: {
+    ...fieldToBale.figures,
     titles: {
+      ...fieldToBale.titles,
       lengthArray: 'Fibras ordenadas por longitud',
       oneBoll: 'Bellotas y el bloque que dan',
       fiberSections: 'Dos fibras detrás de una lectura de micronaire',

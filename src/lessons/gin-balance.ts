@@ -1,0 +1,80 @@
+import type { MassEntry } from '../model/ledger.ts';
+import type { Season } from '../model/season.ts';
+
+/** Mass of a stream, kg for each bale that the season pressed. */
+export interface GinStream {
+  readonly lint: number;
+  readonly seed: number;
+  /** Burs, sticks, leaf, motes and dirt. */
+  readonly trash: number;
+  readonly water: number;
+}
+export const streamParts = ['lint', 'seed', 'trash', 'water'] as const satisfies readonly (keyof GinStream)[];
+export const ginSteps = ['cleaning', 'stand', 'lintCleaners', 'press'] as const;
+
+/** A step of the gin: what it takes out, what the press adds in water, and what goes on. */
+interface GinStep {
+  readonly step: (typeof ginSteps)[number];
+  readonly taken: GinStream;
+  readonly added: GinStream;
+  readonly left: GinStream;
+}
+
+/** A gin's work shared out among its bales. */
+export interface GinBalance {
+  readonly into: GinStream;
+  readonly steps: readonly GinStep[];
+}
+
+const nothing: GinStream = { lint: 0, seed: 0, trash: 0, water: 0 };
+export const streamKg = (stream: GinStream): number => streamParts.reduce((sum, part) => sum + stream[part], 0);
+const combined = (a: GinStream, b: GinStream, sign: 1 | -1): GinStream => ({
+  lint: a.lint + sign * b.lint,
+  seed: a.seed + sign * b.seed,
+  trash: a.trash + sign * b.trash,
+  water: a.water + sign * b.water,
+});
+
+/** What some accounts hold, shared out. */
+function streamOf(entries: readonly MassEntry[], accounts: readonly string[], bales: number): GinStream {
+  return entries
+    .filter(({ account }) => accounts.includes(account))
+    .map(({ dryKg: { lint, seed, burs, sticks, leaf, motes, dirt }, waterKg }) => ({
+      lint: lint / bales,
+      seed: seed / bales,
+      trash: (burs + sticks + leaf + motes + dirt) / bales,
+      water: waterKg / bales,
+    }))
+    .reduce((sum, one) => combined(sum, one, 1), nothing);
+}
+
+/**
+ * The gin's ledgers for one bale, from the module to the tied bale.
+ * @throws Error when the season pressed none
+ */
+export function ginBalance({ cleaning, ginning, pressing }: Season): GinBalance {
+  if (!cleaning || !ginning || !pressing || pressing.bales.length === 0)
+    throw new Error('gin balance: this season pressed no bale');
+  const count = pressing.bales.length;
+  const into = streamOf(cleaning.ledger.in, ['lot'], count);
+  const taken: readonly [GinStep['step'], GinStream, GinStream][] = [
+    [
+      'cleaning',
+      streamOf(cleaning.ledger.out, ['ginTrash', 'evaporated'], count),
+      streamOf(cleaning.ledger.in, ['moistureAdded'], count),
+    ],
+    [
+      'stand',
+      streamOf(ginning.ledger.out, ['seedHouse', 'ginTrash'], count),
+      streamOf(ginning.ledger.in, ['moistureAdded'], count),
+    ],
+    ['lintCleaners', streamOf(ginning.ledger.out, ['lintCleanerWaste'], count), nothing],
+    ['press', nothing, streamOf(pressing.ledger.in, ['moistureAdded'], count)],
+  ];
+  let now = into;
+  const steps = taken.map(([step, out, added]): GinStep => {
+    now = combined(combined(now, added, 1), out, -1);
+    return { step, taken: out, added, left: now };
+  });
+  return { into, steps };
+}

@@ -1,0 +1,130 @@
+import { useCallback, useState } from 'preact/hooks';
+import { fill } from '../../../language/fill.ts';
+import { useWords } from '../../../language/words.ts';
+import { farmSummer, type SummerFarmId, summerEvents, summerFarmIds } from '../../../lessons/plant-summer.ts';
+import { plantSummerHeight, plantSummerMarks } from '../../../scene/lessons/plant-summer.ts';
+import { ChoiceRow } from '../../../ui/choice-row.tsx';
+import { useLesson } from '../lesson-frame.ts';
+import { Drawing } from './drawing.tsx';
+import { type FigureDoc, optionValue } from './figure.ts';
+import { FigureFrame } from './figure-frame.tsx';
+
+export const plantSummerDoc: FigureDoc = {
+  name: 'PlantSummer',
+  words: 'plantSummer',
+  options: [{ name: 'farm', values: summerFarmIds, usual: 'coastal-plain' }],
+};
+
+const pieces = {
+  planted: 'seed',
+  emerged: 'seedling',
+  firstSquare: 'square',
+  firstFlower: 'flower',
+  firstOpenBoll: 'openBoll',
+  picked: 'sack',
+} as const;
+const countKeys = ['squares', 'greenBolls', 'openBolls'] as const;
+const widest = 560;
+
+/** The summer of one plant on a farm, from the top down: its stages, and what hangs on it day by day. */
+export function PlantSummer({ farm: given }: { readonly farm?: string }) {
+  const { formats } = useWords();
+  const text = useLesson().words.figures.plantSummer;
+  const [farm, setFarm] = useState(optionValue<SummerFarmId>(plantSummerDoc, 'farm', given));
+  const summers = summerFarmIds.map((id) => ({ id, ...farmSummer(id) }));
+  const { events } = farmSummer(farm);
+  const heightAt = useCallback(() => plantSummerHeight(events.picked - events.planted), [events]);
+  const says = fill(text.says, {
+    farm: text.farms[farm],
+    planted: formats.day(events.planted),
+    flower: formats.day(events.firstFlower),
+    open: formats.day(events.firstOpenBoll),
+  });
+  const draw = useCallback(
+    (width: number) => {
+      const { days, events: on, most, kind } = farmSummer(farm);
+      const dayOf = (dayOfYear: number) => dayOfYear - on.planted;
+      return plantSummerMarks({
+        width,
+        kind,
+        mostCount: Math.max(...summers.flatMap((one) => countKeys.map((key) => one.most[key].count))),
+        months: formats.monthStarts
+          .filter((start) => start >= on.planted)
+          .map((start) => ({ day: dayOf(start), name: formats.monthShort(start) })),
+        rows: summerEvents.map((event) => ({
+          piece: pieces[event],
+          day: dayOf(on[event]),
+          name: text.events[event],
+          date: formats.day(on[event]),
+        })),
+        counts: countKeys.map((key) => ({
+          key,
+          head: text.counts[key],
+          counts: days.map((day) => day[key]),
+          most: formats.number(most[key].count, 0),
+        })),
+      });
+    },
+    [farm, formats, text],
+  );
+  return (
+    <FigureFrame
+      title={text.title}
+      says={says}
+      note={text.note}
+      controls={
+        <ChoiceRow
+          label={text.pick}
+          options={summerFarmIds.map((id) => ({ value: id, label: text.farms[id] }))}
+          value={farm}
+          onChoose={setFarm}
+        />
+      }
+      picture={<Drawing alt={says} widest={widest} heightAt={heightAt} draw={draw} />}
+      table={
+        <>
+          <thead>
+            <tr>
+              <th scope="col">{text.pick}</th>
+              {summers.map(({ id }) => (
+                <th key={id} scope="col" class="number">
+                  {text.farms[id]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {summerEvents.map((event) => (
+              <tr key={event}>
+                <th scope="row">{text.events[event]}</th>
+                {summers.map((one) => (
+                  <td key={one.id} class="number">
+                    {formats.day(one.events[event])}
+                  </td>
+                ))}
+              </tr>
+            ))}
+            {countKeys.map((key) => (
+              <tr key={key}>
+                <th scope="row">{text.most[key]}</th>
+                {summers.map((one) => (
+                  <td key={one.id} class="number">
+                    {formats.number(one.most[key].count, 1)}
+                  </td>
+                ))}
+              </tr>
+            ))}
+            <tr>
+              <th scope="row">{text.openOfHundred}</th>
+              {summers.map((one) => (
+                <td key={one.id} class="number">
+                  {formats.number(one.openOfHundred, 0)}
+                </td>
+              ))}
+            </tr>
+          </tbody>
+        </>
+      }
+    />
+  );
+}
