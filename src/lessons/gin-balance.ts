@@ -10,11 +10,10 @@ export interface GinStream {
   readonly water: number;
 }
 export const streamParts = ['lint', 'seed', 'trash', 'water'] as const satisfies readonly (keyof GinStream)[];
-export const ginSteps = ['cleaning', 'stand', 'lintCleaners', 'press'] as const;
 
 /** A step of the gin: what it takes out, what the press adds in water, and what goes on. */
 interface GinStep {
-  readonly step: (typeof ginSteps)[number];
+  readonly step: 'cleaning' | 'stand' | 'lintCleaners' | 'press';
   readonly taken: GinStream;
   readonly added: GinStream;
   readonly left: GinStream;
