@@ -27,7 +27,7 @@ const onQuery = {
 };
 
 /** The pages there are, in the order of the navigation. */
-const pages = ['season', 'bench', 'ask', 'trace', 'lessons', 'farm', 'sources', 'model'] as const;
+const pages = ['season', 'bench', 'trace', 'lessons', 'ask', 'farm', 'sources', 'model'] as const;
 /** Each page's own address; the season begins at Planting. */
 const hrefTo = (page: (typeof pages)[number]): string =>
   page === 'season' ? hashOf({ page, station: 'planting', query: '' }) : `#/${page}`;

@@ -25,6 +25,7 @@ describe('navigation', () => {
     <Navigation pages={['season', 'bench', 'sources']} current="bench" hrefOf={(page) => `#/${page}`} />
   );
   test('is a named row of links that marks the page it is on', async () => {
+    setWidth(1920);
     const page = await renderPart(navigation);
     expect(page.querySelector('nav')?.getAttribute('aria-label')).toBe('Pages');
     expect([...page.querySelectorAll('a')].map((link) => link.getAttribute('href'))).toEqual([
@@ -34,6 +35,25 @@ describe('navigation', () => {
     ]);
     expect(textOf(page.querySelector('[aria-current=page]'))).toBe('Bench');
     expect(page.querySelector('button')).toBeNull();
+  });
+  test('keeps five links in the row of a desk and unfolds the rest, marked when the page is among them', async () => {
+    setWidth(1366);
+    const page = await renderPart(
+      <Navigation
+        pages={['season', 'bench', 'trace', 'lessons', 'ask', 'farm', 'sources']}
+        current="farm"
+        hrefOf={(id) => `#/${id}`}
+      />,
+    );
+    const [row, rest] = [...page.querySelectorAll('ul')];
+    expect(row!.querySelectorAll('a')).toHaveLength(5);
+    expect(rest!.hidden).toBe(true);
+    expect([...rest!.querySelectorAll('a')].map((link) => link.getAttribute('href'))).toEqual(['#/farm', '#/sources']);
+    const more = page.querySelector('button')!;
+    expect(textOf(more)).toBe('More');
+    expect(more.hasAttribute('data-here')).toBe(true);
+    await press(more);
+    expect(rest!.hidden).toBe(false);
   });
   test('folds on a phone, opens by its button and shuts on Escape', async () => {
     setWidth(390);

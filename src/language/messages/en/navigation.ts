@@ -1,6 +1,7 @@
 export const navigation = {
   label: 'Pages',
   menu: 'Pages',
+  more: 'More',
   pages: {
     season: 'Season',
     ask: 'Questions',

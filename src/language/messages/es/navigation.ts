@@ -3,6 +3,7 @@ import type { navigation as english } from '../en/navigation.ts';
 export const navigation: typeof english = {
   label: 'Páginas',
   menu: 'Páginas',
+  more: 'Más',
   pages: {
     season: 'Temporada',
     ask: 'Preguntas',
