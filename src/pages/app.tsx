@@ -1,4 +1,3 @@
-import { lazy, Suspense } from 'preact/compat';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { localeOf } from '../language/language.ts';
 import { loadMessages } from '../language/load-messages.ts';
@@ -8,22 +7,23 @@ import { ErrorBoundary } from '../ui/error-boundary.tsx';
 import { LanguageUnitsBar } from '../ui/language-units-bar.tsx';
 import { Navigation } from '../ui/navigation.tsx';
 import { Home } from './home.tsx';
+import { laterPage } from './later-page.tsx';
 import { keepPreferences, type Preferences, readPreferences } from './preferences.ts';
 import { hashOf, readRoute } from './route.ts';
 
-const SeasonPage = lazy(() => import('./season/season-page.tsx'));
-const SourcesPage = lazy(() => import('./sources/sources-page.tsx'));
-const ModelPage = lazy(() => import('./model-page.tsx'));
-const AskPage = lazy(() => import('./ask/ask-page.tsx'));
-const ComparePage = lazy(() => import('./compare/compare-page.tsx'));
-const LessonsPage = lazy(() => import('./lessons/lessons-page.tsx'));
+const SeasonPage = laterPage(() => import('./season/season-page.tsx'));
+const SourcesPage = laterPage(() => import('./sources/sources-page.tsx'));
+const ModelPage = laterPage(() => import('./model-page.tsx'));
+const AskPage = laterPage(() => import('./ask/ask-page.tsx'));
+const ComparePage = laterPage(() => import('./compare/compare-page.tsx'));
+const LessonsPage = laterPage(() => import('./lessons/lessons-page.tsx'));
 
 /** Pages that their query alone opens. */
 const onQuery = {
-  farm: lazy(() => import('./farm/farm-page.tsx')),
-  card: lazy(() => import('./card/card-page.tsx')),
-  trace: lazy(() => import('./trace/trace-page.tsx')),
-  bench: lazy(() => import('./bench/bench-page.tsx')),
+  farm: laterPage(() => import('./farm/farm-page.tsx')),
+  card: laterPage(() => import('./card/card-page.tsx')),
+  trace: laterPage(() => import('./trace/trace-page.tsx')),
+  bench: laterPage(() => import('./bench/bench-page.tsx')),
 };
 
 /** The pages there are, in the order of the navigation. */
@@ -129,13 +129,7 @@ export function App() {
         {route.page === 'home' ? (
           <Home theme={preferences.theme} onProjector={() => change({ theme: 'projector' })} />
         ) : (
-          <Suspense
-            fallback={
-              <main id="main" class="loading">
-                {words.messages.common.loading}
-              </main>
-            }
-          >
+          <>
             {route.page === 'season' ? <SeasonPage route={route} preferences={preferences} /> : null}
             {OnQuery ? <OnQuery key={route.page === 'bench' || query} query={query} theme={preferences.theme} /> : null}
             {route.page === 'sources' ? <SourcesPage /> : null}
@@ -143,7 +137,7 @@ export function App() {
             {route.page === 'ask' ? <AskPage route={route} /> : null}
             {route.page === 'lessons' || route.page === 'glossary' ? <LessonsPage route={route} /> : null}
             {route.page === 'compare' ? <ComparePage route={route} preferences={preferences} /> : null}
-          </Suspense>
+          </>
         )}
       </ErrorBoundary>
     </WordsContext.Provider>
