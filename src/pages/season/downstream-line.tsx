@@ -1,4 +1,3 @@
-import { Fragment } from 'preact';
 import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import { encodeComparison } from '../../statechart/saved-comparison.ts';
@@ -16,7 +15,7 @@ export interface DownstreamLineProps {
   readonly runOf: (season: Season) => SavedRun;
 }
 
-/** What the last choice did further down the chain, in one line, and the way to both seasons side by side. */
+/** What the last choice did further down the chain, in a few phrases, and the way to both seasons side by side. */
 export function DownstreamLine({ before, after, runOf }: DownstreamLineProps) {
   const words = useWords();
   const said = choiceWords(words.language);
@@ -27,29 +26,21 @@ export function DownstreamLine({ before, after, runOf }: DownstreamLineProps) {
     source: phraseSource(phrase, sides, words, 'downstream/'),
   }));
   const query = encodeComparison({ before: runOf(before), after: runOf(after) });
-  const [head, tail] = said.downstream.split('{phrases}');
-  const told = phrases.map(({ text, source }, at) => (
-    <Fragment key={text}>
-      {/* A phrase and the comma or stop behind it stay on one line. */}
-      <span class="told-phrase">
-        <WorkingNumber text={text} source={source} />
-        {at < phrases.length - 1 ? ',' : tail}
-      </span>{' '}
-    </Fragment>
-  ));
   return (
     <>
-      <p class="downstream-line">
+      <div class="downstream-line">
+        <p>{phrases.length > 0 ? said.downstream : said.hardly}</p>
         {phrases.length > 0 ? (
-          <>
-            {head}
-            {told}
-          </>
-        ) : (
-          `${said.hardly} `
-        )}
+          <ul>
+            {phrases.map(({ text, source }) => (
+              <li key={text}>
+                <WorkingNumber text={text} source={source} />
+              </li>
+            ))}
+          </ul>
+        ) : null}
         <a href={hashOf({ page: 'compare', query })}>{said.compareBoth}</a>
-      </p>
+      </div>
       <WorkingPlace sources={phrases.map(({ source }) => source)} />
     </>
   );

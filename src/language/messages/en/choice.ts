@@ -3,7 +3,7 @@ export const choice = {
   undo: 'Undo the last choice',
   undone: 'The last choice is undone.',
   nothingLeft: 'Nothing is left to undo.',
-  downstream: 'Downstream of your choice: {phrases}.',
+  downstream: 'Downstream of your choice:',
   hardly: 'Downstream of your choice hardly anything changed.',
   compareBoth: 'Compare both',
 };

@@ -4,7 +4,7 @@ export const choice: typeof english = {
   undo: 'Deshacer la última elección',
   undone: 'Se deshizo la última elección.',
   nothingLeft: 'No queda nada por deshacer.',
-  downstream: 'Más adelante, por esta elección: {phrases}.',
+  downstream: 'Más adelante, por esta elección:',
   hardly: 'Más adelante casi nada cambió por esta elección.',
   compareBoth: 'Comparar las dos',
 };
