@@ -24,7 +24,6 @@ const doorPictures: Readonly<Record<DoorId, 'boll' | 'weaving' | 'sewing'>> = {
 };
 const doorSize = 72;
 const furrowSize = { width: 1366, height: 196 };
-const plantingHeat = 9;
 
 /** The first view: the one surprising fact, three doors, and the season as a quilt still to be sewn. */
 export function Home({ theme, onProjector }: HomeProps) {
@@ -47,10 +46,6 @@ export function Home({ theme, onProjector }: HomeProps) {
   const furrow = useMemo(() => {
     const marks = furrowScene({
       seedsPerFoot: farm.decisions.planting.seedsPerFoot,
-      progress: 0,
-      emergingShare: 1,
-      weather: { dd60: plantingHeat, rainInches: 0, irrigationInches: 0 },
-      soilWaterFraction: 1,
       size: furrowSize,
       labels: {
         rowTicks: Array.from({ length: furrowFeet(furrowSize.width) + 1 }, (_, feet) =>

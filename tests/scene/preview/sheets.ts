@@ -83,7 +83,7 @@ function quilt(layout: 'portrait' | 'landscape' | 'row', width: number, height: 
   return sheet(list, width, height, theme);
 }
 
-function furrow(progress: number, width: number, height: number): Sheet {
+function furrow(width: number, height: number): Sheet {
   const feet = furrowFeet(width);
   const rowTicks = Array.from({ length: feet * 4 + 1 }, (_, i) =>
     i % 4 || i === 0 || i === feet * 4 ? { feet: i / 4 } : { feet: i / 4, text: `${i / 4} ft` },
@@ -91,10 +91,6 @@ function furrow(progress: number, width: number, height: number): Sheet {
   return sheet(
     furrowScene({
       seedsPerFoot: 3.5,
-      progress,
-      emergingShare: 0.8,
-      weather: { dd60: 12, rainInches: 0, irrigationInches: 0 },
-      soilWaterFraction: 0.6,
       size: { width, height },
       labels: { rowTicks },
     }),
@@ -110,9 +106,7 @@ export const sheets: Record<string, () => Sheet> = {
   'quilt-landscape': () => quilt('landscape', 1000, 800),
   'quilt-row': () => ({ ...quilt('row', 390, 62), density: 2 }),
   'quilt-projector': () => quilt('landscape', 1000, 800, 'projector'),
-  'furrow-plant': () => furrow(0, 860, 560),
-  'furrow-root': () => furrow(0.4, 860, 560),
-  'furrow-hook': () => furrow(0.8, 860, 560),
-  'furrow-up': () => furrow(1, 390, 420),
+  furrow: () => furrow(860, 560),
+  'furrow-home': () => furrow(1366, 196),
   'tile-projector': () => tile('projector'),
 };

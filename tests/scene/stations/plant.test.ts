@@ -81,27 +81,11 @@ describe('the plant', () => {
 });
 
 describe('the furrow', () => {
-  const furrow = (more: Partial<Parameters<typeof furrowScene>[0]>) => [
-    ...groupsOf(
-      furrowScene({
-        seedsPerFoot: 3.5,
-        progress: 0.4,
-        emergingShare: 0.8,
-        weather: { dd60: 10, rainInches: 0, irrigationInches: 0 },
-        soilWaterFraction: 0.5,
-        size: { width: 860, height: 560 },
-        labels: { rowTicks: [] },
-        ...more,
-      }),
-    ),
+  const furrow = (seedsPerFoot: number) => [
+    ...groupsOf(furrowScene({ seedsPerFoot, size: { width: 860, height: 560 }, labels: { rowTicks: [] } })),
   ];
-  test.each([2, 3.5, 5])('holds %d seeds to the foot', (seedsPerFoot) => {
-    const sown = furrow({ seedsPerFoot }).find(({ name }) => name === 'seedsSown')!;
-    expect(Math.abs(sown.count! - seedsPerFoot * furrowFeet(860))).toBeLessThanOrEqual(1);
-  });
-  test('rain is counted in stitches of 0.02 in, irrigation in drops of 0.25 in', () => {
-    const groups = furrow({ weather: { dd60: 10, rainInches: 0.9, irrigationInches: 1.5 } });
-    expect(groups.find(({ name }) => name === 'rain')?.count).toBe(45);
-    expect(groups.find(({ name }) => name === 'irrigation')?.count).toBe(6);
+  test.each([2, 3.5, 5])('holds %d seeds to the foot, as far as the planter has come', (seedsPerFoot) => {
+    const sown = furrow(seedsPerFoot).find(({ name }) => name === 'seedsSown')!;
+    expect(Math.abs(sown.count! - seedsPerFoot * furrowFeet(860) * 0.72)).toBeLessThanOrEqual(1);
   });
 });
