@@ -18,7 +18,7 @@ export interface SeenLinesProps {
   readonly rows: readonly TwinRow[];
 }
 
-/** A value of more letters than this may break over two lines. */
+/** A value of more letters than this may break over two lines; its stop stays with its last word. */
 const longest = 24;
 
 /** The stop or comma that words begin with, where they follow a number. */
@@ -48,7 +48,7 @@ export function SeenLines({ season, station, lines, rows }: SeenLinesProps) {
           sources.push(source);
           // A number and the stop behind it stay on one line.
           return (
-            <span key={i} class={text.length < longest ? 'keep-together' : undefined}>
+            <span key={i} class={text.length < longest ? 'keep-together' : 'keep-stop'}>
               <WorkingNumber text={text} source={source} />
               {stopAfter(value, pieces[i + 1]?.text ?? '')}
             </span>

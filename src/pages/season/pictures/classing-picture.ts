@@ -1,4 +1,6 @@
 import { fill } from '../../../language/fill.ts';
+import type { Words } from '../../../language/words.ts';
+import type { Season } from '../../../model/season.ts';
 import { kilogramsFromPounds, MM_PER_INCH, THIRTY_SECONDS_PER_INCH } from '../../../model/units.ts';
 import type { ClassingScene, PriceLine } from '../../../scene/stations/classing/classing-input.ts';
 import { classingScene, tuftKgOf } from '../../../scene/stations/classing/classing-scene.ts';
@@ -54,12 +56,18 @@ const priceStep = ({ bale }: Told, { label, cents }: PriceLine, i: number): Step
     ? said(label, { as: 'centsPerPound', value: bale.baseCentsPerLb }, { at: 'sale' })
     : said(label, { as: 'number', value: cents, decimals: 2 }, above);
 
+/** The scene of a season: null where no bale was classed. */
+export function classingInput(season: Season, words: Words, size: PictureSize): ClassingScene | null {
+  const told = toldOf(season, words);
+  return told && sceneOf(told, size);
+}
+
 /** The classing room: a bale sampled from both sides, read on its scales, priced line by line. */
 export const classingPicture: StationPicture = {
   layOut(season, words, size) {
-    const told = toldOf(season, words);
-    if (!told) return () => null;
-    const frameAt = classingScene(sceneOf(told, size));
+    const input = classingInput(season, words, size);
+    if (!input) return () => null;
+    const frameAt = classingScene(input);
     return ({ progress }: PictureMoment) => frameAt(progress);
   },
   see(season, words) {
@@ -88,6 +96,7 @@ export const classingPicture: StationPicture = {
         micronaire: formats.micronaire(reading.micronaire).text,
         leaf: formats.count(bale.leaf),
       }),
+      own.seeMicronaire,
       ...(averaged
         ? [
             fill(own.seeAveraged, {

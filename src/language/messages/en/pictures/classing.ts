@@ -41,6 +41,7 @@ export const classing = {
   seeThirties:
     'A sample of bale {number} is cut from both its sides: {sample} from a bale. The bale has the mark of its gin and no tag.',
   seeRead: 'It reads: length {length}, color {color}, micronaire {micronaire}, leaf {leaf}.',
+  seeMicronaire: 'Micronaire is fineness told by air flow: low is fine or unripe fiber, high is coarse.',
   seeEye:
     'The classer pulls the fibers square between thumb and finger and calls a staple of {staple}. By eye the lint is like the box of {grade}.',
   seeAveraged:
@@ -59,7 +60,7 @@ export const classing = {
     onward: 'To spinning so far',
     length: 'Length',
     color: 'Color grade',
-    micronaire: 'Micronaire',
+    micronaire: 'Micronaire, fineness by air',
     leaf: 'Leaf grade',
     staple: 'Staple, by hand',
     grade: 'Grade, by eye',

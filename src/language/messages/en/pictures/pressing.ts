@@ -32,7 +32,7 @@ export const pressingWords = {
     remnant: 'Remnant, net',
     first: { tag: 'First tag', mark: 'First mark' },
     last: { tag: 'Last tag', mark: 'Last mark' },
-    force: 'Force of the press',
+    force: 'Force of the press, meganewtons (MN)',
     piece: 'A tuft or drop stands for',
     bit: 'A bit of trash stands for',
   },

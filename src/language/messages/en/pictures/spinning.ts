@@ -28,7 +28,7 @@ export const spinning = {
   caption: 'A tuft or hank: {tuft}. A bit: {bit}. Machines drawn {times} to {most} times slower.',
   captionShort: 'A tuft or hank: {tuft}. A bit: {bit}.',
   captionLines: 'Each line is {n} fibers.',
-  see: 'The bale is {how}. Then {fibers} fibers, each one drawn, come side by side into one yarn of {count}, with {twist}. It is wound on {package}.',
+  see: 'The bale is {how}. Then {fibers} fibers, each one drawn, come side by side into one yarn of {count} (the higher, the finer), with {twist}. It is wound on {package}.',
   seeBroken: 'The bale is {how}. The yarn that is wanted is {count}.',
   carded: 'opened, carded and drawn',
   combed: 'opened, carded, combed and drawn',

@@ -42,7 +42,7 @@ export const weaving = {
   captionTrue: 'A hank or snip: {piece}. A bit: {bit}. Cloth {magnified} times life size, machine as fast as it turns.',
   captionStopped: 'A hank: {piece}. A bit: {bit}.',
   captionShort: 'A hank or snip: {piece}. Cloth {magnified} times life size.',
-  see: 'The warp runs from its beam through the shafts and the reed; each pick is laid across and beaten in. The cloth is {structure}, {ends} ends and {picks} picks {unit} on the loom.',
+  see: 'The warp runs from its beam through the shafts, which lift it, and the reed; each pick, a thread across, is laid in and beaten up. The cloth is {structure}, {ends} ends (along) and {picks} picks (across) {unit} on the loom.',
   seeKnit:
     'Yarn runs from its cones to a ring of needles that turns, and comes out as a tube of loops: {ends} wales and {picks} courses {unit} off the machine.',
   seeFinish: 'Then it is finished ({finish}) and draws in: {shrunk}, {ends} by {picks} {unit}.',

@@ -41,6 +41,7 @@ export const classing: typeof english = {
   seeThirties:
     'De la paca {number} se corta una muestra por sus dos lados: {sample} de una paca. La paca lleva la marca de su despepitadora y ninguna etiqueta.',
   seeRead: 'La lectura: longitud {length}, color {color}, micronaire {micronaire}, hoja {leaf}.',
+  seeMicronaire: 'El micronaire es la finura medida con aire: bajo es fibra fina o inmadura; alto, gruesa.',
   seeEye:
     'Quien clasifica jala las fibras parejas entre pulgar e índice y dice una longitud de {staple}. A ojo, la fibra se parece a la caja {grade}.',
   seeAveraged:
@@ -59,7 +60,7 @@ export const classing: typeof english = {
     onward: 'A hilar, hasta ahora',
     length: 'Longitud',
     color: 'Grado de color',
-    micronaire: 'Micronaire',
+    micronaire: 'Micronaire, finura medida con aire',
     leaf: 'Grado de hoja',
     staple: 'Longitud, a mano',
     grade: 'Grado, a ojo',

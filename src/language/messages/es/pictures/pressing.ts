@@ -31,7 +31,7 @@ export const pressingWords: typeof english = {
     remnant: 'Resto, neto',
     first: { tag: 'Primera etiqueta', mark: 'Primera marca' },
     last: { tag: 'Última etiqueta', mark: 'Última marca' },
-    force: 'Fuerza de la prensa',
+    force: 'Fuerza de la prensa, meganewtons (MN)',
     piece: 'Un copo o gota representa',
     bit: 'Una pizca de basura representa',
   },

@@ -30,7 +30,7 @@ export const spinning: typeof english = {
   caption: 'Un copo o una madeja: {tuft}. Una pizca: {bit}. Máquinas de {times} a {most} veces más lentas.',
   captionShort: 'Un copo o una madeja: {tuft}. Una pizca: {bit}.',
   captionLines: 'Cada línea son {n} fibras.',
-  see: 'La paca pasa por {how}. Luego {fibers} fibras, cada una dibujada, se juntan lado a lado en un hilo de {count}, con {twist}. Se enrolla en {package}.',
+  see: 'La paca pasa por {how}. Luego {fibers} fibras, cada una dibujada, se juntan lado a lado en un hilo de {count} (más alto, más fino), con {twist}. Se enrolla en {package}.',
   seeBroken: 'La paca pasa por {how}. El hilo que se busca es {count}.',
   carded: 'apertura, carda y estirado',
   combed: 'apertura, carda, peinado y estirado',

@@ -46,7 +46,7 @@ export const weaving: typeof english = {
     'Una madeja o un trocito: {piece}. Una pizca: {bit}. Tela {magnified} veces más grande, máquina tan rápida como gira.',
   captionStopped: 'Una madeja: {piece}. Una pizca: {bit}.',
   captionShort: 'Madeja o trocito: {piece}. Tela {magnified} veces más grande.',
-  see: 'La urdimbre va de su plegador por los marcos y el peine; cada pasada se atraviesa y se aprieta. La tela es {structure}, con {ends} hilos y {picks} pasadas {unit} en el telar.',
+  see: 'La urdimbre va de su plegador por los marcos, que la levantan, y el peine; cada pasada, un hilo a lo ancho, se atraviesa y se aprieta. La tela es {structure}, con {ends} hilos a lo largo y {picks} pasadas a lo ancho {unit} en el telar.',
   seeKnit:
     'El hilo va de sus conos a un anillo de agujas que da vueltas, y sale un tubo de mallas: {ends} columnas y {picks} hileras de mallas {unit} al salir de la máquina.',
   seeFinish: 'Después pasa por el acabado ({finish}) y encoge: {shrunk}, {ends} por {picks} {unit}.',
