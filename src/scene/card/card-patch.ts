@@ -1,6 +1,6 @@
 import { type Box, rectangle } from '../cloth/point.ts';
 import { chalkRule } from '../cloth/ruler.ts';
-import { slotIn, words } from '../cloth/sewn-words.ts';
+import { letter, slotIn } from '../cloth/slot-words.ts';
 import type { Mark } from '../display-list.ts';
 import { cutPatch, grainArrow } from '../stations/sewing/cut-patch.ts';
 import type { SeasonCard } from './season-card.ts';
@@ -51,7 +51,7 @@ export function cardPatch(made: NonNullable<SeasonCard['patch']>, said: SeasonCa
       },
       grainArrow([arrowX, y + seam + 14], [arrowX, y + Math.min(seam + 90, side - seam - 14)], 'ink'),
       ...chalkRule([x, ruler], side, ticks, { direction: 'right', ink: 'ink', size: 12 }),
-      ...words(note, slotIn({ x, y: ruler + 24, width, height: 18 }), { size: 13, italic: true }),
+      ...letter(note, slotIn({ x, y: ruler + 24, width, height: 18 }), { size: 13, italic: true }),
     ],
   };
 }

@@ -1,7 +1,7 @@
 import { type StationId, stationIds } from '../../model/station.ts';
 import { patch } from '../cloth/patch.ts';
 import { type Box, rectangle } from '../cloth/point.ts';
-import { slotIn, words } from '../cloth/sewn-words.ts';
+import { letter, slotIn } from '../cloth/slot-words.ts';
 import { group, type Mark } from '../display-list.ts';
 import { type BlockState, blockMarks } from '../quilt/block-marks.ts';
 
@@ -42,7 +42,7 @@ export function cardQuilt(
         grain: null,
         scissors: { miss: 0.6 },
       }),
-      ...words(
+      ...letter(
         `${i + 1}  ${names[station]}`,
         slotIn({ ...label, x: label.x + 5, width: label.width - 10 }, 'start', 'middle'),
         { size: 13 },

@@ -1,7 +1,8 @@
 import type { StationId } from '../../model/station.ts';
+import { linesOf } from '../cloth/lettering.ts';
 import { patch } from '../cloth/patch.ts';
 import { type Box, rectangle } from '../cloth/point.ts';
-import { linesOf, slotIn, words } from '../cloth/sewn-words.ts';
+import { letter, slotIn } from '../cloth/slot-words.ts';
 import { type DisplayList, group, type Mark } from '../display-list.ts';
 import type { BlockState } from '../quilt/block-marks.ts';
 import type { ClothLook } from '../stations/sewing/cut-patch.ts';
@@ -85,7 +86,7 @@ function headlineMarks(text: string): Mark[] {
 function headMarks({ kind, name, setting, headline }: SeasonCard): Mark[] {
   const { x, y, width } = inner;
   const line = (text: string, from: number, style: { size: number; italic?: boolean; bold?: boolean }): Mark[] =>
-    words(text, slotIn({ x, y: y + from, width, height: style.size * 1.4 }), style);
+    letter(text, slotIn({ x, y: y + from, width, height: style.size * 1.4 }), style);
   return [
     ...line(kind, 0, { size: 14, italic: true }),
     ...headlineMarks(headline),
@@ -103,8 +104,8 @@ function figureMarks(figures: SeasonCard['figures'], { x, y: top, width }: Box):
       return [from, y - 2, from + width / 20, y - 2] as const;
     });
     return [
-      ...words(label, slotIn({ x, y, width, height: 16 }), { size: 12.5, italic: true }),
-      ...words(text, slotIn({ x, y: y + 14, width, height: figurePx - 16 }), { size: 16, bold: true }),
+      ...letter(label, slotIn({ x, y, width, height: 16 }), { size: 12.5, italic: true }),
+      ...letter(text, slotIn({ x, y: y + 14, width, height: figurePx - 16 }), { size: 16, bold: true }),
       ...(i === 0 ? [] : [{ kind: 'stitches', stitches, ink: 'walnut', width: 0.9, flat: true } as const]),
     ];
   });

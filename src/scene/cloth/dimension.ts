@@ -48,6 +48,6 @@ export function dimension(
     },
     ...(text === ''
       ? []
-      : lettered(text, at, { size, ink, bold: true, anchor: level ? 'middle' : before ? 'end' : 'start' })),
+      : lettered([text], at, { size, ink, bold: true, anchor: level ? 'middle' : before ? 'end' : 'start' })),
   ];
 }

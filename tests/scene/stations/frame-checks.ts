@@ -1,9 +1,8 @@
+import { textWidth } from '../../../src/scene/cloth/letter-widths.ts';
 import { boundsOf } from '../../../src/scene/cloth/point.ts';
 import { flatMarks } from '../../../src/scene/display-list.ts';
 import { frameAtRest, partAt, type SceneFrame } from '../../../src/scene/scene-frame.ts';
 
-/** Room a letter takes as a share of its size, on the safe side for both faces. */
-const letterWide = 0.55;
 /** Cloth may reach this far over the edge of its picture, px: a band that comes in, an edge cut off square. */
 const overEdgePx = 8;
 
@@ -13,11 +12,11 @@ export function outside(frame: SceneFrame): string[] {
   const found: string[] = [];
   for (const mark of flatMarks(frameAtRest(frame))) {
     if (mark.kind === 'text') {
-      const wide = mark.text.length * mark.size * letterWide;
+      const wide = textWidth(mark.text, mark.size, mark);
       const left = mark.anchor === 'start' ? mark.x : mark.anchor === 'end' ? mark.x - wide : mark.x - wide / 2;
       if (!(left >= 0 && left + wide <= width && mark.y - mark.size * 0.8 >= 0 && mark.y + mark.size * 0.2 <= height))
         found.push(`text "${mark.text}" at ${mark.x}, ${mark.y}`);
-      if (mark.size < (width > 560 ? 14 : 13) - 1e-9) found.push(`text "${mark.text}" of ${mark.size} px`);
+      if (mark.size < (width > 500 ? 14 : 13) - 1e-9) found.push(`text "${mark.text}" of ${mark.size} px`);
       continue;
     }
     const points =

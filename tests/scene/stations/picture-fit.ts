@@ -1,10 +1,11 @@
 import { expect } from 'vitest';
+import { textWidth } from '../../../src/scene/cloth/letter-widths.ts';
 import { type DisplayList, flatMarks, type TextMark } from '../../../src/scene/display-list.ts';
 import { frameAtRest, pieceAt, type SceneFrame } from '../../../src/scene/scene-frame.ts';
 import { inkOnPad, textInks } from '../../../src/style/inks.ts';
 
-/** Estimated width of words in the text face: 0.55 of their size a letter, on the wide side. */
-const widthOf = ({ text, size }: TextMark): number => text.length * size * 0.55;
+/** Width of words as their letters are in their face. */
+const widthOf = (mark: TextMark): number => textWidth(mark.text, mark.size, mark);
 
 /** Left and right end of a text. */
 function endsOf(mark: TextMark): readonly [from: number, to: number] {

@@ -9,8 +9,8 @@ import { doubled, outside } from './frame-checks.ts';
 const sizes = [
   [808, 430],
   [600, 420],
-  [358, 376],
-  [1010, 1050],
+  [366, 384],
+  [1016, 960],
 ] as const;
 const masses = (lint: number) => ({ dryKg: partMasses({ lint }), waterKg: 0 });
 

@@ -33,7 +33,7 @@ import { accountSteps, drawnStep, factStep, type LedgerAccount, said } from './r
 /** How many times slower than true the wheels are drawn; all alike, so that they compare. */
 const SLOWED_BY = 20;
 /** The picture on a desk, whose pieces the table tells. */
-const SEEN_AT: PictureSize = { width: 808, height: 430 };
+const SEEN_AT: PictureSize = { width: 808, height: 388 };
 
 const wordsOf = ({ language }: Words) => (language === 'es' ? es : en);
 const wheels = Object.keys(cleaningTurningFacts) as Wheel[];

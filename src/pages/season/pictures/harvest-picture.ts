@@ -26,7 +26,7 @@ const SECONDS_PER_MINUTE = 60;
 const TICK_METRES = 0.5;
 
 /** The size whose rates the sentences tell: the picture on a desk. */
-const SEEN_AT = { width: 808, height: 430 };
+const SEEN_AT = { width: 808, height: 388 };
 
 const wordsOf = ({ language }: Words) => (language === 'es' ? es : en);
 
@@ -201,6 +201,7 @@ export function harvestInput(season: Season, words: Words, size: PictureSize): H
       labour: (share) => labourText(labour, share, words),
       labourOf: hand ? own.personDaysOf : own.minutesOf,
       drum: own.drum,
+      drumShort: own.drumShort,
       doffer: own.doffer,
       wetPad: own.wetPad,
       sack: own.sack,

@@ -21,7 +21,7 @@ import { accountSteps, drawnStep, factStep, type LedgerAccount, said } from './r
 /** One pound in a cubic foot. */
 const kgPerCubicMetre = KG_PER_POUND / METRES_PER_FOOT ** 3;
 /** The picture on a desk, whose pieces the table tells. */
-const SEEN_AT: PictureSize = { width: 808, height: 430 };
+const SEEN_AT: PictureSize = { width: 808, height: 388 };
 
 const wordsOf = ({ language }: Words) => (language === 'es' ? es : en);
 

@@ -23,7 +23,7 @@ const mmPerCm = 10;
 /** Divisions of an inch on the ruler under the cloth. */
 const rulerDivisions = 16;
 /** Any size: what pieces stand for does not hang on it. */
-const anySize: PictureSize = { width: 808, height: 430 };
+const anySize: PictureSize = { width: 808, height: 388 };
 
 /** Life size on a screen, as style sheets reckon it. */
 const pixelsPerInch = 96;
@@ -209,12 +209,18 @@ function speedStep({ own, season, knit }: Told): Step {
   return factStep(own.rows[knit ? 'turns' : 'picks'], { as: 'count', value: fact.value }, fact);
 }
 
+/** The scene of a season: null where nothing came to the loom. */
+export function weavingInput(season: Season, words: Words, size: PictureSize): WeavingScene | null {
+  const told = toldOf(season, words);
+  return told && sceneOf(told, size);
+}
+
 /** The mill that makes cloth: a loom or a knitting machine, the finish, and the cloth thread by thread. */
 export const weavingPicture: StationPicture = {
   layOut(season, words, size) {
-    const told = toldOf(season, words);
-    if (!told) return () => null;
-    const frameAt = weavingScene(sceneOf(told, size));
+    const input = weavingInput(season, words, size);
+    if (!input) return () => null;
+    const frameAt = weavingScene(input);
     return ({ progress }: PictureMoment) => frameAt(progress);
   },
   see(season, words, { progress }) {

@@ -1,10 +1,10 @@
 import { flowerMarks, largeSquareMarks } from '../../cloth/flower.ts';
+import { lettered, linesHeight, linesOf } from '../../cloth/lettering.ts';
 import { type DisplayList, group, type Mark } from '../../display-list.ts';
 import type { SceneFrame } from '../../scene-frame.ts';
 import { type FieldDayLook, type FieldScene, layOutField, type SitePlace } from '../field/field-scene.ts';
 import { padMark } from '../field/pad.ts';
 import type { Plot } from '../field/plot.ts';
-import { LINE, linesFor, writtenLines } from '../field/written.ts';
 import type { SiteState } from '../plant/plant-sample.ts';
 
 /** A flower, or the square that will be the next to open, shown large. */
@@ -39,9 +39,9 @@ function largeFlower(plot: Plot, flower: LargeFlower, kind: FieldScene['kind']):
   const { pad, textPx, small } = plot;
   const titlePx = textPx * (small ? 1.08 : 1.3);
   const inner = pad.width - textPx * 1.8;
-  const title = linesFor(flower.title, inner, titlePx);
-  const place = linesFor(small ? flower.placeShort : flower.place, inner, textPx);
-  const wordsHeight = title.length * titlePx * LINE + place.length * textPx * LINE + textPx * 1.1;
+  const title = linesOf(flower.title, titlePx, inner, { bold: true });
+  const place = linesOf(small ? flower.placeShort : flower.place, textPx, inner, { italic: true });
+  const wordsHeight = linesHeight(title.length, titlePx) + linesHeight(place.length, textPx) + textPx * 1.1;
   const room = pad.height - wordsHeight - textPx * 0.6;
   const x = pad.x + pad.width / 2;
   const y = pad.y + textPx * 0.6 + room / 2;
@@ -54,8 +54,10 @@ function largeFlower(plot: Plot, flower: LargeFlower, kind: FieldScene['kind']):
   const titleY = pad.y + pad.height - wordsHeight + titlePx * 0.85;
   return [
     group(`large/${state.kind}`, marks, state.ageDays),
-    ...writtenLines(title, x, titleY, titlePx, 'lint', { anchor: 'middle', bold: true }),
-    ...writtenLines(place, x, titleY + title.length * titlePx * LINE, textPx, 'lint', {
+    ...lettered(title, [x, titleY], { size: titlePx, ink: 'lint', anchor: 'middle', bold: true }),
+    ...lettered(place, [x, titleY + linesHeight(title.length, titlePx)], {
+      size: textPx,
+      ink: 'lint',
       anchor: 'middle',
       italic: true,
     }),

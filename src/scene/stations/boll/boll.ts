@@ -1,11 +1,11 @@
 import { cutBollMarks, openBollMarks } from '../../cloth/boll.ts';
 import { bractsBehind, flowerMarks } from '../../cloth/flower.ts';
+import { lettered, linesHeight, linesOf } from '../../cloth/lettering.ts';
 import { type DisplayList, group, type Mark } from '../../display-list.ts';
 import type { SceneFrame } from '../../scene-frame.ts';
 import { type FieldDayLook, type FieldScene, layOutField, type SitePlace } from '../field/field-scene.ts';
 import { padMark } from '../field/pad.ts';
 import type { Plot } from '../field/plot.ts';
-import { LINE, linesFor, writtenLines } from '../field/written.ts';
 import type { SiteState } from '../plant/plant-sample.ts';
 import { type FibreRule, fibreOnRule, fibreSection } from './fibre-rule.ts';
 
@@ -107,42 +107,48 @@ function largeBoll(plot: Plot, boll: LargeBoll, scene: BollScene): DisplayList {
   const inner = pad.width - margin * 2;
   const placeText = small ? boll.placeShort : boll.place;
   const wordsHeight = (width: number) =>
-    linesFor(boll.title, width, titlePx).length * titlePx * LINE +
-    linesFor(placeText, width, textPx).length * textPx * LINE;
+    linesHeight(linesOf(boll.title, titlePx, width, { bold: true }).length, titlePx) +
+    linesHeight(linesOf(placeText, textPx, width, { italic: true }).length, textPx);
   const ruleY = pad.y + pad.height - margin - textPx * 1.9;
   const fibresTop = ruleY - textPx * 2.5;
-  const lengthLines = small ? [] : linesFor(boll.lengthText, inner, textPx);
-  const footY = fibresTop - lengthLines.length * textPx * LINE;
-  const sectionWords = (width: number) => linesFor(boll.wallText, width, textPx).length * textPx * LINE;
+  const lengthLines = small ? [] : linesOf(boll.lengthText, textPx, inner, { italic: true });
+  const footY = fibresTop - linesHeight(lengthLines.length, textPx);
+  const sectionWords = (width: number) =>
+    linesHeight(linesOf(boll.wallText, textPx, width, { italic: true }).length, textPx);
   const plan = padPlan(plot, wordsHeight, sectionWords, footY);
   const { words } = plan;
-  const title = linesFor(boll.title, words.width, titlePx);
-  const placeLines = linesFor(placeText, words.width, textPx);
-  const placeY = words.y + title.length * titlePx * LINE + textPx * 0.7;
+  const title = linesOf(boll.title, titlePx, words.width, { bold: true });
+  const placeLines = linesOf(placeText, textPx, words.width, { italic: true });
+  const placeY = words.y + linesHeight(title.length, titlePx) + textPx * 0.7;
   return [
     group('large', bollMarks(boll, plan.boll, scene.kind), boll.seeds),
-    ...writtenLines(title, words.x, words.y + titlePx * 0.75, titlePx, 'lint', { anchor: words.anchor, bold: true }),
-    ...writtenLines(placeLines, words.x, placeY, textPx, 'lint', { anchor: words.anchor, italic: true }),
+    ...lettered(title, [words.x, words.y + titlePx * 0.75], {
+      size: titlePx,
+      ink: 'lint',
+      anchor: words.anchor,
+      bold: true,
+    }),
+    ...lettered(placeLines, [words.x, placeY], { size: textPx, ink: 'lint', anchor: words.anchor, italic: true }),
     ...(plan.section ? sectionMarks(boll, plan.section, textPx, words.anchor === 'start') : []),
     ...fibreOnRule({ rule: scene.rule, fibre: boll.fibre }, pad.x + margin, ruleY, inner - textPx * 0.6, textPx),
-    ...writtenLines(lengthLines, pad.x + margin, footY + textPx * 0.95, textPx, 'lint', { italic: true }),
+    ...lettered(lengthLines, [pad.x + margin, footY + textPx * 0.95], { size: textPx, ink: 'lint', italic: true }),
   ];
 }
 
 /** One fibre cut across, and its words below it or beside it. */
 function sectionMarks(boll: LargeBoll, at: NonNullable<PadPlan['section']>, textPx: number, below: boolean): Mark[] {
-  const lines = linesFor(boll.wallText, at.width, textPx);
+  const lines = linesOf(boll.wallText, textPx, at.width, { italic: true });
   const wordsX = below ? at.x : at.x + at.radius * 2 + textPx * 0.8;
   const wordsY = below
     ? at.y + at.radius + textPx * 1.25
-    : at.y - ((lines.length - 1) / 2) * textPx * LINE + textPx * 0.3;
+    : at.y - linesHeight((lines.length - 1) / 2, textPx) + textPx * 0.3;
   return [
     group(
       'section',
       fibreSection(at.x + at.radius, at.y, at.radius, boll.fibre.wall),
       Math.round(boll.fibre.wall * 100),
     ),
-    ...writtenLines(lines, wordsX, wordsY, textPx, 'lint', { italic: true }),
+    ...lettered(lines, [wordsX, wordsY], { size: textPx, ink: 'lint', italic: true }),
   ];
 }
 

@@ -1,7 +1,8 @@
 import { chanceOf, spread } from '../../cloth/chance.ts';
+import { linesOf } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
-import { letter, linesOf } from '../../cloth/slot-words.ts';
+import { letter } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point, type Stitch } from '../../display-list.ts';
 import type { ClassingScene } from './classing-input.ts';
 import type { ClassingLayout } from './classing-layout.ts';
@@ -117,7 +118,7 @@ function placesOf({ labels }: ClassingScene, { sample, text, roomy }: ClassingLa
   const { x, y, width, height } = sample;
   const noteText = Math.max(roomy ? 14 : 13, text * 0.92);
   const sampleLines = linesOf(labels.sample(1), text, width - 8).length;
-  const noteLines = linesOf(labels.couponNote, noteText, width - 8, true).length;
+  const noteLines = linesOf(labels.couponNote, noteText, width - 8, { italic: true }).length;
   const sampleTall = sampleLines * text * 1.2;
   const wordsTall = sampleTall + noteLines * noteText * 1.2 + 6;
   const tall = height - wordsTall;

@@ -25,12 +25,12 @@ export const captionSize = (text: number, roomy: boolean): number => (roomy ? Ma
 export const tickSize = (text: number): number => Math.max(text > 13.5 ? 14 : 13, text * 0.86);
 
 /** Cells of a grid, row by row. */
-function gridOf({ x, y, width, height }: Box, columns: number, rows: number, gap: number): Box[] {
-  const wide = (width - gap * (columns - 1)) / columns;
-  const tall = (height - gap * (rows - 1)) / rows;
+function gridOf({ x, y, width, height }: Box, columns: number, rows: number, gapX: number, gapY = gapX): Box[] {
+  const wide = (width - gapX * (columns - 1)) / columns;
+  const tall = (height - gapY * (rows - 1)) / rows;
   return Array.from({ length: columns * rows }, (_, i) => ({
-    x: x + (i % columns) * (wide + gap),
-    y: y + Math.floor(i / columns) * (tall + gap),
+    x: x + (i % columns) * (wide + gapX),
+    y: y + Math.floor(i / columns) * (tall + gapY),
     width: wide,
     height: tall,
   }));
@@ -41,7 +41,7 @@ export function layClassing(scene: ClassingScene, caption: string): ClassingLayo
   const { width, height } = scene.size;
   const wide = width > height * 1.15;
   const roomy = width > 500;
-  const text = roomy ? Math.min(20, Math.max(14, width / 56)) : 13;
+  const text = roomy ? Math.min(22, Math.max(14, width / (wide ? 56 : 46))) : 13;
   const pad = roomy ? Math.max(9, width * 0.014) : 6;
   const foot = height - hemPx(caption, width, captionSize(text, roomy)) - pad * 0.6;
   const stripTall = height * (wide ? 0.17 : roomy ? 0.115 : 0.1);
@@ -93,6 +93,6 @@ export function layClassing(scene: ClassingScene, caption: string): ClassingLayo
   const few = scene.micronaire === null && scene.leaf === null;
   const cells = few
     ? gridOf(room, roomy ? 1 : 2, roomy ? 2 : 1, inset * 0.7)
-    : gridOf(room, 2, 2, roomy ? inset * 1.3 : 6);
+    : gridOf(room, 2, 2, roomy ? inset * 1.3 : 12, roomy ? inset * 1.3 : 6);
   return { roomy, wide, text, pad, table, sample, bale, cells, price, band, pocket, onward };
 }

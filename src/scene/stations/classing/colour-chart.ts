@@ -1,10 +1,11 @@
 import type { InkName } from '../../../style/inks.ts';
 import { chanceOf, spread } from '../../cloth/chance.ts';
+import { textWidth } from '../../cloth/letter-widths.ts';
 import { patch } from '../../cloth/patch.ts';
 import { leafShape } from '../../cloth/piece-shapes.ts';
 import { type Box, place, rectangle, ring } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
-import { letter, textWidth } from '../../cloth/slot-words.ts';
+import { letter, slip } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point, type Stitch } from '../../display-list.ts';
 import type { ColourScale, GroupEdge, StandardBoxes } from './classing-input.ts';
 import { tickSize } from './classing-layout.ts';
@@ -76,15 +77,16 @@ export function colourChart(scale: ColourScale, box: Box, text: number): Scale {
       { kind: 'stitches', stitches: [...gradeLines, ...groupLines], ink: 'mid', width: 1.5, flat: true },
       ...codeMarks(scale, body.x + 5, yOf, body, tickSize(text)),
       ...(body.height > 80 && body.width > 130
-        ? letter(
+        ? slip(
+            'classing/axes',
             'Rd \u2191  +b \u2192',
             {
               x: body.x + body.width - 96,
-              y: body.y + body.height - text * 1.3,
+              y: body.y + body.height - text * 2.2,
               width: 92,
-              height: text * 1.25,
+              height: text * 2,
               anchor: 'end',
-              stands: 'middle',
+              stands: 'bottom',
             },
             { size: tickSize(text) },
           )
@@ -154,7 +156,8 @@ const boxInks: readonly InkName[] = ['lint', 'muslin', 'thread', 'cotton', 'cali
 /** The boxes of the white standards, each with the leaf that goes with its grade; the sample lies under the one it is like. */
 export function standardBoxes(scale: StandardBoxes, box: Box, text: number): Scale {
   const body = bodyOf(scale, box, text);
-  const named = textWidth(scale.best, text, true) + textWidth(scale.worst, text, true) + text < body.width;
+  const named =
+    textWidth(scale.best, text, { italic: true }) + textWidth(scale.worst, text, { italic: true }) + text < body.width;
   const wordsTall = named ? text * 1.35 : 0;
   const pitch = body.width / scale.boxes;
   const wadTall = Math.min(body.height * 0.3, pitch * 0.6);

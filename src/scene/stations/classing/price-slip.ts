@@ -1,7 +1,8 @@
+import { linesOf } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
-import { letter, linesOf } from '../../cloth/slot-words.ts';
+import { letter } from '../../cloth/slot-words.ts';
 import { group, type Mark } from '../../display-list.ts';
 import type { PriceSlip } from './classing-input.ts';
 
@@ -20,16 +21,17 @@ function laySlip({ lines, note }: PriceSlip, box: Box, text: number): SlipLayout
   const pad = text * (tight ? 0.62 : 0.75);
   const inner: Box = {
     x: box.x + pad,
-    y: box.y + pad * 0.7,
+    y: box.y + pad * (tight ? 1 : 0.9),
     width: box.width - 2 * pad,
-    height: box.height - pad * 1.4,
+    height: box.height - pad * (tight ? 1.9 : 1.8),
   };
   const titleTall = text * (tight ? 1.2 : 1.5);
   const totalTall = Math.min(
     inner.height * (lines.length > 1 ? 0.38 : 0.5),
     text * (tight ? 3.5 : lines.length > 1 ? 4.4 : 7),
   );
-  const noteTall = note === '' ? 0 : linesOf(note, text, inner.width, true).length * text * 1.18 + text * 0.5;
+  const noteTall =
+    note === '' ? 0 : linesOf(note, text, inner.width, { italic: true }).length * text * 1.18 + text * 0.5;
   const left = inner.height - titleTall - totalTall - noteTall - 5;
   const rowTall = Math.min(left / lines.length, text * 2.6);
   return { inner, titleTall, rowTall, totalTall, noteTall, bars: rowTall > text * 1.75 && lines.length > 1 };

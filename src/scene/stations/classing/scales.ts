@@ -1,9 +1,10 @@
 import { chanceOf, spread } from '../../cloth/chance.ts';
+import { textWidth } from '../../cloth/letter-widths.ts';
 import { patch } from '../../cloth/patch.ts';
 import { leafShape } from '../../cloth/piece-shapes.ts';
 import { type Box, place, rectangle } from '../../cloth/point.ts';
 import { notchMarks } from '../../cloth/ruler.ts';
-import { letter, textWidth } from '../../cloth/slot-words.ts';
+import { letter } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point, type Stitch } from '../../display-list.ts';
 import type { LeafScale, LengthScale, MicronaireScale, ScaleTick } from './classing-input.ts';
 import { tickSize } from './classing-layout.ts';
@@ -22,7 +23,7 @@ interface HeadWords {
   readonly short?: string;
 }
 const LINE = 1.32;
-const nameRoom = ({ name }: HeadWords, text: number): number => textWidth(name, text, true) + 3;
+const nameRoom = ({ name }: HeadWords, text: number): number => textWidth(name, text, { italic: true }) + 3;
 
 /** Whether name and reading need a line each. */
 const stacked = (words: HeadWords, { width }: Box, text: number): boolean =>
@@ -217,18 +218,28 @@ export function micronaireScale(scale: MicronaireScale, box: Box, text: number):
     0: { ink: 'calico', sign: '0' },
     [-1]: { ink: 'blush', sign: '\u2212' },
   } as const;
+  /** The sign of a zone stands in its middle, or beside the mark of this bale; null where it has no room. */
+  const signX = (left: number, right: number): number | null => {
+    const middle = (left + right) / 2;
+    const at = xOf(scale.at);
+    const fits = (x: number) => x > left + text * 0.35 && x < right - text * 0.35;
+    if (!fits(middle)) return null;
+    if (Math.abs(middle - at) > text * 0.75) return middle;
+    return [at - text * 1.1, at + text * 1.1].find(fits) ?? null;
+  };
   const classes = scale.classes.flatMap(({ from: start, pays: worth }, i): Mark[] => {
     const left = Math.max(body.x, xOf(start));
     const right = Math.min(body.x + body.width, xOf(scale.classes[i + 1]?.from ?? to));
     if (right - left < 2) return [];
     const { ink, sign } = pays[worth];
+    const signAt = signX(left, right);
     const signed: Mark[] =
-      right - left > text * 0.9
+      signAt !== null
         ? [
             {
               kind: 'text',
               text: sign,
-              x: (left + right) / 2,
+              x: signAt,
               y: barY + barTall / 2 + text * 0.34,
               size: text,
               ink: 'ink',

@@ -198,7 +198,7 @@ function layWide(input: CleaningInput, captions: Captions): CleaningLayout {
   const pxPerKg = inPx / massOf(input.seedCotton.masses);
   const bandY = y(0.29);
   const row = layRow(input.line, {
-    left: (roomy ? 0.15 : 0.162) * w,
+    left: (roomy ? 0.15 : 0.192) * w,
     right: 0.885 * w,
     top: y(0.125),
     bottom: y(0.425),
@@ -228,10 +228,10 @@ function layWide(input: CleaningInput, captions: Captions): CleaningLayout {
     lipTall: 19,
     caption,
     slots: {
-      in: box(PAD, 10, 0.145 * w, bandY - inPx / 2 - 4),
-      trash: box(PAD, bandY + inPx / 2 + 8, 0.145 * w, y(0.58)),
+      in: box(PAD, 8, (roomy ? 0.148 : 0.19) * w, bandY - inPx / 2 - 4),
+      trash: box(PAD, bandY + inPx / 2 + 8, (roomy ? 0.148 : 0.19) * w, y(0.58)),
       cleaned: box(PAD, y(0.6), (roomy ? 0.158 : 0.285) * w, y(0.745)),
-      overflow: box(0.415 * w, y(0.745), 0.588 * w, floor - outPx - 12),
+      overflow: box(0.415 * w, y(0.74), 0.588 * w, floor - outPx - (roomy ? 12 : 2)),
       evaporated: box(0.875 * w, 8, w - 6, bandY - inPx / 2 - 3),
       share: roomy ? box(0.163 * w, y(0.6), 0.287 * w, floor - outPx - 14) : null,
     },
@@ -258,7 +258,7 @@ function layTall(input: CleaningInput, captions: Captions): CleaningLayout {
     top: y(0.025 + names),
     bottom: y(two ? 0.205 : 0.31),
     bandY: y(two ? 0.125 : 0.19),
-    trough: two ? [y(0.21), y(0.272)] : [y(0.32), y(0.415)],
+    trough: two ? [y(0.208), y(phone ? 0.288 : 0.272)] : [y(0.32), y(0.415)],
     turnX: right,
     way: 1,
   });
@@ -271,7 +271,7 @@ function layTall(input: CleaningInput, captions: Captions): CleaningLayout {
           top: y(0.33 + names * 0.4),
           bottom: y(0.488),
           bandY: y(0.42),
-          trough: [y(0.495), y(0.56)],
+          trough: [y(0.493), y(phone ? 0.573 : 0.56)],
           turnX: 10 + inPx / 2,
           way: -1,
         }),
@@ -301,7 +301,7 @@ function layTall(input: CleaningInput, captions: Captions): CleaningLayout {
     floorY: y(two ? 0.59 : 0.46),
     rows,
     works,
-    lipTall: phone ? 0 : small * 1.4,
+    lipTall: phone ? small * 1.3 : small * 1.4,
     caption,
     slots: {
       in: box(PAD, bandEnd + 4, 0.255 * w, y(two ? 0.303 : 0.362)),

@@ -160,7 +160,9 @@ function wayThrough(
   return [...points.slice(0, -2), ...fall([feeder.dropX, feeder.track.at(-2)![1]], works.pocket)];
 }
 
-/** No piece of the line is drawn smaller, px. */
+/** Bits among the cotton are drawn smaller than tufts and seeds, of their size: they weigh less. */
+const TRASH_SHARE = 0.78;
+/** No tuft of the line is drawn smaller, px. */
 const SMALLEST_PX = 5.5;
 
 /** Every counted piece that moves: seed cotton through the line, vapour, cleaned cotton to its bin, and the overflow's rounds. */
@@ -199,7 +201,12 @@ export function linePieces(
       isTrash ? takenAt(piece.part, (nth * GOLDEN + 0.5) % 1, input.seedCotton.masses, takers) : null,
       piece.name,
     );
-    return { ...piece, path, size: Math.min(piece.size, largest), restPx: (piece.restPx / length) * pathLength(path) };
+    return {
+      ...piece,
+      path,
+      size: Math.min(piece.size, largest) * (isTrash ? TRASH_SHARE : 1),
+      restPx: (piece.restPx / length) * pathLength(path),
+    };
   });
   const drops = input.evaporated && vapour[0] ? ride('out/evaporated', vapour[0], input.evaporated.masses) : [];
   const head: Point = [works.pipe.at(-1)![0], works.auger.y + works.auger.height / 2];

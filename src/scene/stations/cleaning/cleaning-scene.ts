@@ -25,6 +25,8 @@ export interface CleaningFrame extends SceneFrame {
 
 /** Below this width a picture has fewer and weightier bits, px. */
 const PHONE_BELOW_PX = 520;
+/** From this height on there is room for many tufts; in a lower picture they would hide the machines, px. */
+const MANY_FROM_PX = 700;
 
 /** What pieces stand for: fewer bits in a small picture. */
 export const cleaningLegend = ({ seedCotton, trash, cleaned, unitKg, size }: CleaningInput): FlowLegend =>
@@ -34,7 +36,7 @@ export const cleaningLegend = ({ seedCotton, trash, cleaned, unitKg, size }: Cle
       outflow: [trash.masses, cleaned.masses],
       unitKg,
     },
-    { mostTufts: 64, mostBits: size.width < PHONE_BELOW_PX ? 18 : 31 },
+    { mostTufts: size.height < MANY_FROM_PX ? 30 : 64, mostBits: size.width < PHONE_BELOW_PX ? 18 : 31 },
   );
 
 /**

@@ -1,5 +1,8 @@
-import type { Box } from '../../cloth/point.ts';
-import { letter, linesOf, type Slot, slip, tag, textWidth } from '../../cloth/slot-words.ts';
+import { textWidth } from '../../cloth/letter-widths.ts';
+import { linesOf } from '../../cloth/lettering.ts';
+import { patch } from '../../cloth/patch.ts';
+import { type Box, rectangle } from '../../cloth/point.ts';
+import { letter, type Slot, slip, tag } from '../../cloth/slot-words.ts';
 import type { Mark } from '../../display-list.ts';
 import type { CleaningInput } from './cleaning-input.ts';
 import type { CleaningLayout } from './cleaning-layout.ts';
@@ -10,11 +13,10 @@ const slot = (box: Box, anchor: Slot['anchor'] = 'start', stands: Slot['stands']
   stands,
 });
 
-/** Room that one letter may take, as a share of its size. */
-const LETTER_WIDE = 0.56;
+const italic = { italic: true } as const;
 const fits = (text: string, size: number, width: number, lines: number): boolean => {
-  const broken = linesOf(text, size, width, true);
-  return broken.length <= lines && broken.every((line) => line.length * size * LETTER_WIDE <= width);
+  const broken = linesOf(text, size, width, italic);
+  return broken.length <= lines && broken.every((line) => textWidth(line, size, italic) <= width);
 };
 
 /** All words of the scene: those that stay, and those that count with the work. */
@@ -78,7 +80,7 @@ function stillTags(input: CleaningInput, layout: CleaningLayout): Mark[] {
 }
 
 function counting(input: CleaningInput, layout: CleaningLayout, progress: number): Mark[] {
-  const { slots, text, small, phone, brief, tall, lipTall, rows, works } = layout;
+  const { slots, text, small, brief, tall, lipTall, rows, works } = layout;
   const { evaporated, trash, cleaned } = input;
   const { short } = input.labels;
   const amounts =
@@ -88,7 +90,7 @@ function counting(input: CleaningInput, layout: CleaningLayout, progress: number
           machines.flatMap(({ machine, compartment }): Mark[] => {
             if (!machine.took || !compartment) return [];
             const said = machine.took.amount(progress);
-            if (said.length * small * LETTER_WIDE > compartment.width) return [];
+            if (textWidth(said, small, { bold: true }) > compartment.width) return [];
             return letter(
               said,
               slot(
@@ -105,7 +107,7 @@ function counting(input: CleaningInput, layout: CleaningLayout, progress: number
   const vapour = evaporated ? `${vapourName} ${evaporated.amount(progress)}` : '';
   return [
     ...amounts,
-    ...(phone || textWidth(feederTook, small) > works.pocket.width + 20
+    ...(textWidth(feederTook, small, { bold: true }) > works.pocket.width + 20
       ? []
       : slip(
           'cleaning/feederTook',
@@ -152,6 +154,12 @@ function outShare({ labels }: CleaningInput, { slots: { share }, small }: Cleani
   if (!share) return [];
   const big = Math.min(share.height * 0.42, small * 2.3);
   return [
+    patch('cleaning/share', rectangle(share.x - 7, share.y - 2, share.width + 4, share.height + 4), 'muslin', {
+      shadow: 1.2,
+      seam: 0,
+      grain: null,
+      scissors: { miss: 0.9, snip: 60, bow: 0.004 },
+    }),
     ...letter(labels.outShare, slot({ ...share, height: big * 1.2 }), { size: big, display: true, ink: 'madder' }),
     ...letter(labels.outWords, slot({ ...share, y: share.y + big * 1.15, height: share.height - big * 1.15 }), {
       size: small,

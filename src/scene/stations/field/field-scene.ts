@@ -1,4 +1,5 @@
 import type { CottonKind } from '../../cloth/flower.ts';
+import { lettered } from '../../cloth/lettering.ts';
 import { ring } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
 import { type DisplayList, group, type Mark, type Point } from '../../display-list.ts';
@@ -12,7 +13,6 @@ import { type HeightTick, heightNotchMarks, heightTapeMarks } from './height-tap
 import { fieldPlot, type Plot } from './plot.ts';
 import { bareRowsMarks, cropRowsMarks } from './rows.ts';
 import { cloudMarks, dropPieces, dropsOf, type FieldWeather, rainPath, sunPart } from './weather.ts';
-import { writtenLines } from './written.ts';
 
 /** What stays the same on every day of a station: one plant, its tapes and the words. */
 export interface FieldScene {
@@ -88,7 +88,11 @@ export function layOutField(scene: FieldScene): LaidField {
     group('heatTape', heatTapeMarks(scene.heat, plot.heatTape, textPx)),
   ];
   const heightTape = group('heightTape', heightTapeMarks(plot.heightTape, soilY, pxPerInch, scene.heightTicks, textPx));
-  const caption = writtenLines(plot.caption.lines, plot.caption.x, plot.caption.y, textPx, 'lint', { italic: true });
+  const caption = lettered(plot.caption.lines, [plot.caption.x, plot.caption.y], {
+    size: textPx,
+    ink: 'lint',
+    italic: true,
+  });
   return {
     plot,
     at(day, { site, hangs, pad }) {
@@ -136,7 +140,7 @@ export function layOutField(scene: FieldScene): LaidField {
 
 /** How far the plant reaches from its stem to either side, leaves counted, px. */
 function reachOf(nodes: readonly LaidNode[], foot: Point, pxPerInch: number): number {
-  const leafPx = 2.2 * pxPerInch;
+  const leafPx = 3 * pxPerInch;
   let reach = 4 * pxPerInch;
   for (const { sites } of nodes)
     for (const { at } of sites) reach = Math.max(reach, Math.abs(at[0] - foot[0]) + leafPx);

@@ -1,9 +1,10 @@
+import { textWidth } from '../../cloth/letter-widths.ts';
+import { lettered, linesHeight } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
 import { notchMarks } from '../../cloth/ruler.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
 import { group, type Mark, type Stitch } from '../../display-list.ts';
-import { LINE, wordsWidth, writtenLines } from './written.ts';
 
 /** A tailor's tape on which the heat of the season is laid out, day by day. */
 export interface HeatTape {
@@ -38,13 +39,13 @@ export function heatTapeMarks(tape: HeatTape, box: Box, textPx: number): Mark[] 
     { kind: 'stitches', stitches: ticks, ink: 'walnut', width: 1.3, flat: true },
   ];
   const wordsPx = Math.min(17, Math.max(box.width < 460 ? 13 : 14, textPx * 0.85));
-  const baseline = box.y + box.height * LAID + wordsPx * LINE * 0.84;
+  const baseline = box.y + box.height * LAID + linesHeight(0.84, wordsPx);
   const places = tape.stages.map(({ dd60 }) => xOf(tape, box, dd60));
   let free = box.x + 4;
   for (const [i, { text }] of tape.stages.entries()) {
     const x = places[i]!;
     marks.push(...notchMarks(`heat/stage${i}`, [x, box.y + box.height * LAID + 8], 'down', 'madder'));
-    const width = wordsWidth(text, wordsPx);
+    const width = textWidth(text, wordsPx, { bold: true });
     const next = (places[i + 1] ?? box.x + box.width - 2) - 7;
     // A name ends at its notch, or begins there; where neither has room, the notch stands alone.
     const before = x - 9 - width >= free;
@@ -53,7 +54,7 @@ export function heatTapeMarks(tape: HeatTape, box: Box, textPx: number): Mark[] 
       continue;
     }
     const look = { anchor: before ? 'end' : 'start', italic: true } as const;
-    marks.push(...writtenLines([text], before ? x - 9 : x + 9, baseline, wordsPx, 'ink', look));
+    marks.push(...lettered([text], [before ? x - 9 : x + 9, baseline], { size: wordsPx, ink: 'ink', ...look }));
     free = before ? x + 7 : x + 9 + width + 7;
   }
   return marks;
@@ -71,10 +72,11 @@ export function heatLaidMarks(
   const long = x - box.x;
   const right = box.x + box.width - 6;
   // Before the pin where there is room, else after it; on a narrow tape the sum is said in fewer words.
-  const room = (text: string) => wordsWidth(text, textPx) + textPx;
+  const room = (text: string) => textWidth(text, textPx, { bold: true }) + textPx;
   const text = room(now.text) < Math.max(long, right - x) ? now.text : now.short;
   const onCloth = long > room(text);
   const before = Math.min(right, x - textPx * 0.5);
+  const wide = textWidth(text, textPx, { bold: true });
   const marks: Mark[] = [];
   if (long > 2)
     marks.push(
@@ -85,14 +87,16 @@ export function heatLaidMarks(
         scissors: { miss: 0.4, snip: 160, bow: 0.0006 },
       }),
     );
-  if (long > 24)
+  // The rows of basting end where the sum begins.
+  const basted = onCloth ? before - wide - textPx * 0.6 : x - 5;
+  if (basted - box.x > 24)
     marks.push({
       kind: 'stitches',
       stitches: [0.16, 0.84].flatMap((share, i) =>
         runningStitches(
           [
             [box.x + 6, box.y + depth * share],
-            [x - 5, box.y + depth * share],
+            [basted, box.y + depth * share],
           ],
           `heat/row${i}`,
           { on: 8, off: 7, closed: false },
@@ -101,6 +105,16 @@ export function heatLaidMarks(
       ink: 'walnut',
       width: 1.3,
     });
+  // On the bare tape the sum lies on a piece of its own, so that no tick runs through it.
+  if (!onCloth)
+    marks.push(
+      patch('heat/sum', rectangle(x, box.y + 1, wide + textPx, depth - 2), 'muslin', {
+        shadow: 0,
+        seam: 0,
+        grain: null,
+        scissors: 'asDrawn',
+      }),
+    );
   marks.push(
     {
       kind: 'stitches',

@@ -1,6 +1,6 @@
+import { linesHeight, linesOf } from '../../cloth/lettering.ts';
 import type { Box } from '../../cloth/point.ts';
 import type { Point } from '../../display-list.ts';
-import { LINE, linesFor } from './written.ts';
 
 /** Where everything stands in a picture of one plant in its field. */
 export interface Plot {
@@ -56,8 +56,8 @@ export function fieldPlot(size: { readonly width: number; readonly height: numbe
     width: box.width + 2,
     height: tapeHeight,
   };
-  const lines = linesFor(caption, box.width - textPx * 1.6, textPx);
-  const captionHeight = textPx * LINE * lines.length;
+  const lines = linesOf(caption, textPx, box.width - textPx * 1.6, { italic: true });
+  const captionHeight = linesHeight(lines.length, textPx);
   const rootFloorY = heatTape.y - captionHeight - textPx * 0.35;
   const soilY = rootFloorY - textPx * 1.7;
   const tapeWidth = textPx * 4.3;

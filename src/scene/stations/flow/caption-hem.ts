@@ -1,11 +1,12 @@
+import { linesHeight, linesOf } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { rectangle } from '../../cloth/point.ts';
-import { letter, linesOf } from '../../cloth/slot-words.ts';
+import { letter } from '../../cloth/slot-words.ts';
 import type { Mark } from '../../display-list.ts';
 
 /** Height of the hem, px: as many lines as its words need, two at most. */
 export const hemPx = (text: string, width: number, textPx: number): number =>
-  textPx * (0.6 + 1.18 * Math.min(2, linesOf(text, textPx, width - 20, true).length));
+  textPx * 0.6 + linesHeight(Math.min(2, linesOf(text, textPx, width - 20, { italic: true }).length), textPx);
 
 /** The hem at the foot of a picture: plain cloth on which stands what its pieces are worth and how its parts move. */
 export function captionHem(

@@ -1,7 +1,8 @@
+import { linesOf } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { pieceMarks } from '../../cloth/piece.ts';
 import { type Box, rectangle, ring } from '../../cloth/point.ts';
-import { linesOf, slotIn, words } from '../../cloth/sewn-words.ts';
+import { letter, slotIn } from '../../cloth/slot-words.ts';
 import { taperedStrip } from '../../cloth/tapered-strip.ts';
 import { group, type Mark, type Point } from '../../display-list.ts';
 import type { GinningInput } from './ginning-input.ts';
@@ -32,15 +33,15 @@ function card(name: string, { x, y, width, height }: Box): Mark[] {
 }
 
 const wordsAt = (text: string, box: Box, size: number, bold = false): Mark[] =>
-  words(text, slotIn(box, 'middle', 'middle'), { size, italic: !bold, bold });
+  letter(text, slotIn(box, 'middle', 'middle'), { size, italic: !bold, bold });
 
 /** Saws and ribs from the front: the gap lets teeth and fibre through, and is narrower than a seed. */
 export function frontCard(input: GinningInput, box: Box, text: number): Mark {
   const name = 'ginning/front';
   const size = smallOf(text);
-  const lines = linesOf(input.labels.front, size, box.width - 16).length;
+  const lines = linesOf(input.labels.front, size, box.width - 16, { italic: true }).length;
   const textTall = Math.min(box.height * 0.58, lines * size * 1.2 + 2);
-  const art: Box = { x: box.x + 10, y: box.y + 12, width: box.width - 20, height: box.height - textTall - 16 };
+  const art: Box = { x: box.x + 10, y: box.y + 12, width: box.width - 20, height: box.height - textTall - 25 };
   const pitch = art.width / 4;
   const marks: Mark[] = [...card(name, box)];
   if (input.stand === 'saw') {

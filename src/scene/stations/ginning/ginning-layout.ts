@@ -1,5 +1,6 @@
 import type { Box } from '../../cloth/point.ts';
 import type { Point } from '../../display-list.ts';
+import { hemPx } from '../flow/caption-hem.ts';
 import { massOf } from '../flow/flow-input.ts';
 import type { GinningInput } from './ginning-input.ts';
 
@@ -14,6 +15,7 @@ export interface GinningLayout {
   readonly tall: boolean;
   /** Size of words, px. */
   readonly text: number;
+  readonly caption: string;
   /** How many words there is room for: the parts of the stand named, most of them, or short names alone. */
   readonly names: 'all' | 'most' | 'short';
   readonly pxPerKg: number;
@@ -31,7 +33,7 @@ export interface GinningLayout {
   readonly motePaths: readonly (readonly Point[])[];
   readonly bins: Readonly<Record<'lint' | 'seed' | 'motes' | 'trash', Box>>;
   /** Where words go. */
-  readonly slots: Readonly<Record<'in' | 'water' | 'lint' | 'seed' | 'motes' | 'trash' | 'cleaners' | 'caption', Box>>;
+  readonly slots: Readonly<Record<'in' | 'water' | 'lint' | 'seed' | 'motes' | 'trash' | 'cleaners', Box>>;
   readonly cards: { readonly front: Box | null; readonly handGin: Box };
 }
 
@@ -51,9 +53,15 @@ const box = (x: number, y: number, right: number, bottom: number): Box => ({
   height: Math.max(1, bottom - y),
 });
 
-export function layGinning(input: GinningInput): GinningLayout {
+/** Words of the foot: in full, or in short where the picture is small. */
+export interface Captions {
+  readonly long: string;
+  readonly short: string;
+}
+
+export function layGinning(input: GinningInput, captions: Captions): GinningLayout {
   const { width, height } = input.size;
-  return width > height * WIDE_FROM ? layWide(input) : layTall(input);
+  return width > height * WIDE_FROM ? layWide(input, captions) : layTall(input, captions);
 }
 
 /** Roll, saw and brush stand in a line; the roll reaches a little over the saw. */
@@ -64,10 +72,12 @@ function wheels(rollX: number, y: number, r: number, rollShare: number) {
   return { roll, wheel, brush };
 }
 
-function layWide(input: GinningInput): GinningLayout {
-  const { width: w, height: h } = input.size;
+function layWide(input: GinningInput, captions: Captions): GinningLayout {
+  const { width: w } = input.size;
   const roomy = w >= 700;
   const text = roomy ? 16 : 14;
+  const caption = roomy ? captions.long : captions.short;
+  const h = input.size.height - hemPx(caption, w, smallOf(text));
   const inPx = Math.min(0.25 * h, 0.15 * w);
   const pxPerKg = inPx / massOf(input.seedCotton.masses);
   const seedPx = massOf(input.seed.masses) * pxPerKg;
@@ -96,12 +106,13 @@ function layWide(input: GinningInput): GinningLayout {
   const trash = box(PAD + 4, 0.49 * h, PAD + side * 0.72, 0.545 * h);
   const trashX = trash.x + trash.width * 0.5;
   const cardLeft = wheel.x + r * 0.86;
-  const cardBottom = (roomy ? 0.34 : 0.28) * h;
+  const cardBottom = (roomy ? 0.34 : 0.255) * h;
   const lintNameLeft = right - Math.max(lintWide, (roomy ? 8.2 : 5.7) * text);
   return {
     tall: false,
     names: roomy ? 'all' : 'most',
     text,
+    caption,
     pxPerKg,
     wheel,
     roll,
@@ -142,13 +153,12 @@ function layWide(input: GinningInput): GinningLayout {
       in: box(PAD, 7 + inPx + 8, side + 4, 0.5 * h),
       water: box(PAD + 46, 8, PAD + 46 + 0.16 * w, 72),
       lint: box(lintNameLeft, cardBottom + 3, right, lintY - 0.14 * h - 3),
-      seed: box(house.x + 4, house.y + 5, house.x + house.width - 4, house.y + house.height * 0.72),
+      seed: box(house.x + 4, house.y + 5, house.x + house.width - 4, house.y + house.height * 0.84),
       motes: roomy
         ? box(motes.x + motes.width + 3, moteTop - 3, houseLeft - 7, h - seedPx + 10)
         : box(motes.x - 0.16 * w, moteTop - 3, motes.x - 3, moteTop + 44),
       trash: box(PAD, trash.y + trash.height + 3, seedX - seedPx / 2 - 4, trash.y + trash.height + 50),
-      cleaners: box(from - 4, cardBottom + 4, lintNameLeft - 20, top - 2),
-      caption: box(PAD + 2, 0.685 * h, seedX - seedPx / 2 - 6, h - 10),
+      cleaners: box(from - 4, cardBottom + 3, lintNameLeft - (roomy ? 20 : 6), top - 1),
     },
     cards: {
       front: roomy ? box(cardLeft, 8, cardLeft + 0.165 * w, cardBottom) : null,
@@ -157,10 +167,12 @@ function layWide(input: GinningInput): GinningLayout {
   };
 }
 
-function layTall(input: GinningInput): GinningLayout {
-  const { width: w, height: h } = input.size;
+function layTall(input: GinningInput, captions: Captions): GinningLayout {
+  const { width: w } = input.size;
   const text = Math.min(20, Math.max(13.5, w * 0.021));
   const phone = w < 520;
+  const caption = phone ? captions.short : captions.long;
+  const h = input.size.height - hemPx(caption, w, smallOf(text));
   const r = Math.min(0.235 * w, 0.235 * h, MOST_RADIUS_PX);
   const rollR = r * 0.56;
   const { roll, wheel, brush } = wheels(0.05 * w + rollR, (phone ? 0.395 : 0.38) * h, r, 0.56);
@@ -168,8 +180,7 @@ function layTall(input: GinningInput): GinningLayout {
   const pxPerKg = inPx / massOf(input.seedCotton.masses);
   const lintY = brush.y + brush.r * 0.8;
   const lintX = (phone ? 0.88 : 0.89) * w;
-  const captionTop = h - (phone ? 42 : text * 3);
-  const binBottom = captionTop - 4;
+  const binBottom = h - 7;
   const lintBin = box((phone ? 0.765 : 0.8) * w, 0.745 * h, w - PAD, binBottom);
   const count = Math.max(1, input.cleaners.length);
   const first = lintY + 0.06 * h;
@@ -194,6 +205,7 @@ function layTall(input: GinningInput): GinningLayout {
     tall: true,
     names: phone ? 'short' : 'all',
     text,
+    caption,
     pxPerKg,
     wheel,
     roll,
@@ -227,14 +239,13 @@ function layTall(input: GinningInput): GinningLayout {
     ]),
     bins: { lint: lintBin, seed: house, motes, trash },
     slots: {
-      in: box(roll.x + inPx / 2 + 5, 4, 0.56 * w, 0.165 * h),
+      in: box(roll.x + inPx / 2 + 5, 4, 0.56 * w, (phone ? 0.185 : 0.165) * h),
       water: box(PAD, 0.1 * h, roll.x + inPx / 2 + 8, 0.22 * h),
       lint: lintBin,
       seed: box(house.x + 4, house.y, house.x + house.width - 4, house.y + house.height),
       motes: box(phone ? house.x + house.width + 4 : 0.56 * w, motes.y - 4, motes.x - 2, binBottom + 2),
       trash: box(trash.x + trash.width + 2, trash.y - 2, lintBin.x - 3, trash.y + trash.height + 4),
       cleaners: box(phone ? 0.73 * w : 0.72 * w, cardBottom + 4, w - PAD, brush.y - brush.r - (phone ? 2 : 0.06 * h)),
-      caption: box(PAD + 2, captionTop, 0.75 * w, h - 5),
     },
     cards: {
       front: phone ? null : box(0.4 * w, 0.68 * h, 0.545 * w, binBottom + 4),

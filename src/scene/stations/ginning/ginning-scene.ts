@@ -4,11 +4,11 @@ import { partStitches } from '../../cloth/part-stitch.ts';
 import { patch } from '../../cloth/patch.ts';
 import { piecedGround } from '../../cloth/pieced-ground.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
-import { type Slot, slip, slotIn, tag } from '../../cloth/sewn-words.ts';
-import { leader } from '../../cloth/slot-words.ts';
+import { leader, type Slot, slip, slotIn, tag } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point } from '../../display-list.ts';
 import type { SceneFrame } from '../../scene-frame.ts';
 import { binAreaPx, binFill, binMarks } from '../flow/bin.ts';
+import { captionHem } from '../flow/caption-hem.ts';
 import { type FlowLegend, less, type Masses, massOf, stripsOf } from '../flow/flow-input.ts';
 import { roundMass } from '../flow/piece-mass.ts';
 import { frontCard, handGinCard } from './cards.ts';
@@ -32,9 +32,9 @@ export interface GinningFrame extends SceneFrame {
  * @returns the frame for a share of the work done, 0 to 1; what stands still is the same in all of them
  */
 export function ginningScene(input: GinningInput): (progress: number) => GinningFrame {
-  const layout = layGinning(input);
   const { width, height } = input.size;
   const legend = legendOfGin(input);
+  const layout = layGinning(input, { long: input.labels.caption(legend), short: input.labels.captionShort(legend) });
   const art = (input.stand === 'saw' ? sawStand : rollerStand)(input, layout);
   const lintY = layout.lintPath[0]![1];
   const cleaners = input.cleaners.map((cleaner, i) => lintCleaner(input, cleaner, layout.cleaners[i]!, lintY));
@@ -50,7 +50,10 @@ export function ginningScene(input: GinningInput): (progress: number) => Ginning
   ];
   const moving = ginPieces(input, layout, legend);
   const parts = [...art.parts, ...cleaners.flatMap((cleaner) => cleaner.parts)];
-  const lastWords = wordsStill(input, layout, legend);
+  const lastWords = [
+    ...wordsStill(input, layout),
+    ...captionHem('ginning', layout.caption, input.size, smallOf(layout.text)),
+  ];
   return (progress) => ({
     width,
     height,
@@ -232,7 +235,7 @@ function fills(input: GinningInput, layout: GinningLayout, progress: number): Ma
 }
 
 /** Words that stay as they are. */
-function wordsStill(input: GinningInput, layout: GinningLayout, legend: FlowLegend): Mark[] {
+function wordsStill(input: GinningInput, layout: GinningLayout): Mark[] {
   const { labels } = input;
   const { text, slots, cards, tall, names } = layout;
   const small = smallOf(text);
@@ -243,17 +246,7 @@ function wordsStill(input: GinningInput, layout: GinningLayout, legend: FlowLege
       size: small,
       italic: true,
     }),
-    ...slip(
-      'ginning/caption',
-      (names === 'all' ? labels.caption : labels.captionShort)(legend),
-      slotIn(slots.caption, 'start', 'bottom'),
-      {
-        size: small,
-        ink: 'walnut',
-        italic: true,
-      },
-    ),
-    ...(layout.names !== 'short' ? machineNames(input, layout, small) : []),
+    ...machineNames(input, layout, small),
   ];
 }
 
@@ -280,6 +273,10 @@ function machineNames(
     return [leader(from, to), ...slip(`ginning/${id}`, text, place, { size, italic: true })];
   };
   const { x, y, r } = wheel;
+  const wheelText = saw ? labels.saw : labels.roller;
+  // A phone has room for the one name.
+  if (names === 'short')
+    return name('wheelName', wheelText, [x - r * 0.14, y + r * 1.06], [x - r * 0.25, y + r * 0.85], 'end', 'top');
   return [
     ...name(
       'ribName',
@@ -291,7 +288,7 @@ function machineNames(
     ),
     ...name(
       'wheelName',
-      saw ? labels.saw : labels.roller,
+      wheelText,
       [x + r * (names === 'all' ? 0.5 : 0), y + r * 1.16],
       [x + r * (names === 'all' ? 0.42 : 0.1), y + r * 0.82],
       'middle',

@@ -25,6 +25,8 @@ export interface HarvestLabels {
   readonly labour: (share: number) => string;
   readonly labourOf: string;
   readonly drum: string;
+  /** Its name alone, for a small picture. */
+  readonly drumShort: string;
   readonly doffer: string;
   readonly wetPad: string;
   readonly sack: string;

@@ -1,6 +1,6 @@
 import { piecedGround } from '../../cloth/pieced-ground.ts';
 import type { Box } from '../../cloth/point.ts';
-import { letter, type Slot, slip } from '../../cloth/slot-words.ts';
+import { type Slot, slip } from '../../cloth/slot-words.ts';
 import { group, type Mark } from '../../display-list.ts';
 import type { SceneFrame } from '../../scene-frame.ts';
 import { captionHem, hemPx } from '../flow/caption-hem.ts';
@@ -131,22 +131,24 @@ function labourWords(room: HarvestRoom, share: number): Mark[] {
   const tall = (wide ? 0.15 : 0.14) * h;
   const left = (wide ? 0.575 : 0.43) * w;
   const hand = input.labour.kind === 'personDays';
+  const handLeft = (wide ? (w > 700 ? 0.365 : 0.3) : 0.02) * w;
   const slot: Slot = hand
     ? {
-        x: wide ? 0.365 * w : 0.02 * w,
+        x: handLeft,
         y: 6,
-        width: box.x - (wide ? 0.365 * w : 0.02 * w) - 10,
+        width: box.x - handLeft - 10,
         height: tall * 0.5,
         anchor: 'end',
         stands: 'bottom',
       }
     : { x: left, y: 6, width: box.x - left - 10, height: tall * 0.5, anchor: 'end', stands: 'bottom' };
   return [
-    ...letter(input.labels.labour(share), slot, {
+    ...slip('harvest/labourDone', input.labels.labour(share), slot, {
       size: textPx * (hand ? 1.3 : width480(room) ? 1.5 : 1.75),
       bold: true,
     }),
-    ...letter(
+    ...slip(
+      'harvest/labourOf',
       input.labels.labourOf,
       { ...slot, y: slot.y + tall * 0.5, height: tall * 0.48, stands: 'top' },
       { size: textPx, italic: true },

@@ -1,7 +1,8 @@
+import { textWidth } from '../../cloth/letter-widths.ts';
 import { patch } from '../../cloth/patch.ts';
 import { arc, type Box, rectangle } from '../../cloth/point.ts';
 import { chalkRule } from '../../cloth/ruler.ts';
-import { type Slot, slotAt, tagHeight, textWidth } from '../../cloth/slot-words.ts';
+import { type Slot, slotAt, tagHeight } from '../../cloth/slot-words.ts';
 import { taperedStrip } from '../../cloth/tapered-strip.ts';
 import { group, type Mark, type Point } from '../../display-list.ts';
 import { type AccountPaths, accountBands, accountTags, type NamePlace, nameSlips } from '../flow/account-bands.ts';
@@ -95,7 +96,7 @@ function layWide(room: HarvestRoom): Layout {
       (share, i): Point => [share * w, row + (i % 2 ? 0.055 : -0.062) * h],
     ),
     tags: {
-      'in/grown': slotAt(10, 8, 0.22 * w, 0.16 * h),
+      'in/grown': slotAt(10, 8, (w > 760 ? 0.22 : 0.26) * w, 0.16 * h),
       'in/takenAlong': slotAt(10, under, 0.19 * w, under2),
       'out/weathered': slotAt(10, weatherY + 2, 0.23 * w, under2),
       ...(w > 760

@@ -115,7 +115,7 @@ function layWide(room: HarvestRoom): Layout {
     ),
     plate: { x: drum.x - r * 0.95, y: top - 9, width: r * 1.9, height: 9 },
     tags: {
-      'in/grown': slotAt(10, 8, 0.22 * w, 0.16 * h),
+      'in/grown': slotAt(10, 8, (w > 700 ? 0.22 : 0.27) * w, 0.16 * h),
       'in/takenAlong': slotAt(10, under, 0.215 * w, under2),
       'out/weathered': slotAt(10, weatherY + 2, 0.235 * w, under2),
       ...(w > 760
@@ -124,13 +124,13 @@ function layWide(room: HarvestRoom): Layout {
             'out/evaporated': slotAt(0.275 * w + 4, 8, 0.16 * w, 0.16 * h),
           }
         : {}),
-      'out/leftInField': slotAt(0.735 * w, row + 0.035 * h, 0.25 * w, line, 'end'),
-      'out/lot': slotAt(0.63 * w, off.y - lot / 2 - line - 5, 0.225 * w, line, 'end'),
+      'out/leftInField': slotAt((w > 700 ? 0.735 : 0.7) * w, row + 0.03 * h, (w > 700 ? 0.25 : 0.285) * w, line, 'end'),
+      'out/lot': slotAt(0.63 * w, off.y - lot / 2 - line - 3, 0.225 * w, line, 'end'),
     },
     names: [
       {
-        text: input.labels.drum,
-        slot: slotAt(0.525 * w, row + 0.05 * h, 0.21 * w, textPx * 2.9),
+        text: w > 700 ? input.labels.drum : input.labels.drumShort,
+        slot: slotAt(0.525 * w, row + (w > 700 ? 0.05 : 0.025) * h, (w > 700 ? 0.21 : 0.17) * w, textPx * 2.9),
         to: [drum.x + r * 0.46, drum.y - r * 0.34],
       },
       ...(w > 700
@@ -220,9 +220,14 @@ function layTall(room: HarvestRoom): Layout {
     plate: null,
     burs: [0.74, 0.84].map((share, i): Point => [row + (i % 2 ? 0.06 : -0.062) * w, share * h]),
     tags: {
-      'in/grown': slotAt(left + grown + 8, top + 6, 0.42 * w, line),
+      'in/grown': slotAt(left + grown + 8, top + 6, roomy ? 0.42 * w : 0.6 * w - left - grown - 12, line),
       'out/leftInField': {
-        ...slotAt(row + 8, floor - tagHeight(textPx, 2) - 3, 0.34 * w, tagHeight(textPx, 2)),
+        ...slotAt(
+          row + 8,
+          floor - tagHeight(textPx, 2) - 3,
+          (roomy ? 0.45 : 0.51) * w - row - 12,
+          tagHeight(textPx, 2),
+        ),
         stands: 'bottom',
       },
       'out/lot': slotAt(0.6 * w, off.y - lot / 2 - line - 6, 0.385 * w, line, 'end'),
@@ -241,7 +246,18 @@ function layTall(room: HarvestRoom): Layout {
             to: [off.x - off.r * 0.2, off.y + off.r * 0.6],
           },
         ]
-      : [],
+      : [
+          {
+            text: input.labels.drum,
+            slot: slotAt(0.6 * w, 0.27 * h, 0.385 * w, textPx * 3, 'end'),
+            to: [drum.x + r * 0.4, drum.y - r * 0.4],
+          },
+          {
+            text: input.labels.doffer,
+            slot: slotAt(0.51 * w, floor - textPx * 1.75, 0.29 * w, textPx * 1.7),
+            to: [off.x, off.y + off.r * 0.6],
+          },
+        ],
   };
 }
 

@@ -55,6 +55,9 @@ function lay(room: HarvestRoom): Layout {
     : null;
   const dropX = cleaner ? cleaner.x : x;
   const groundY = soilTop + Math.max(left / 2, 2) + (wide ? 0.018 : 0.012) * h;
+  // What the weather took is told under the name of the rolls, where there is room for it.
+  const rollsTop = over - lot / 2 + 4;
+  const rollsTall = Math.min(textPx * 2.9, w > 760 ? inTop - twoLines - 8 - rollsTop : Number.POSITIVE_INFINITY);
   const basketX = 0.86 * w;
   return {
     rolls,
@@ -116,7 +119,7 @@ function lay(room: HarvestRoom): Layout {
     basket: wide ? { x: basketX, y: over - lot * 0.6, width: 0.125 * w, height: Math.max(lot * 1.15, 0.26 * h) } : null,
     tags: wide
       ? {
-          'in/grown': slotAt(10, 8, 0.185 * w, 0.15 * h),
+          'in/grown': slotAt(10, 8, (w > 760 ? 0.185 : 0.26) * w, 0.15 * h),
           'in/takenAlong': slotAt(0.07 * w, soilTop + 5, 0.24 * w, line),
           ...(w > 760
             ? {
@@ -137,7 +140,7 @@ function lay(room: HarvestRoom): Layout {
       ? [
           {
             text: input.labels.rolls,
-            slot: slotAt(0.02 * w, over - lot / 2 + 4, 0.2 * w, textPx * 2.9),
+            slot: slotAt(0.02 * w, rollsTop, (w > 760 ? 0.28 : 0.2) * w, rollsTall),
             to: [rolls.x - rolls.apart, rolls.y - r * 0.5],
           },
           ...(cleaner

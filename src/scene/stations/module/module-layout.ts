@@ -23,7 +23,7 @@ export interface ModuleLayout {
   readonly tags: Readonly<Partial<Record<string, Slot>>>;
   readonly day: Slot;
   readonly fallen: Slot;
-  /** Null on a phone: there the modules in the yard are the count. */
+  /** Null on a small picture: there the modules in the yard are the count. */
   readonly count: Slot | null;
   readonly coreTag: Slot;
   readonly verdict: Slot;
@@ -105,7 +105,7 @@ function wideLayout(room: ModuleRoom): ModuleLayout {
   const ground = 0.94 * h;
   const horizon = 0.46 * h;
   const rainX = (small ? 0.42 : 0.34) * w;
-  const rain: Box = { x: rainX, y: 0.015 * h, width: 0.98 * w - rainX, height: 0.17 * h };
+  const rain: Box = { x: rainX, y: 0.015 * h, width: 0.98 * w - rainX, height: (small ? 0.15 : 0.17) * h };
   const wagon = input.kind === 'wagon';
   const left = 0.205 * w;
   const measured = (small ? 0.675 : 0.73) * w;
@@ -119,13 +119,13 @@ function wideLayout(room: ModuleRoom): ModuleLayout {
   const sideX = 0.17 * w;
   // What went into the air stands below what came from it, where there was any.
   const airWide = (small ? 0.28 : 0.2) * w;
-  const topY = 6 + textPx * 3.5;
+  const topY = 6 + textPx * 4.1;
   const airY = topY + (hasEntry(input.inflow, 'moistureTakenUp') ? line + 5 : 0);
   const thermometerY = rain.y + rain.height + 18;
   const thermometer: Box = {
-    x: (small ? 0.585 : 0.64) * w,
+    x: (small ? 0.57 : 0.64) * w,
     y: thermometerY,
-    width: (small ? 0.1 : 0.085) * w,
+    width: (small ? 0.09 : 0.085) * w,
     height: Math.min(0.28 * h, bandTop - thermometerY - 26),
   };
   const right = w - 12 - measured;
@@ -133,7 +133,8 @@ function wideLayout(room: ModuleRoom): ModuleLayout {
   const moistTall = textPx * 2.1;
   const measuredY = rain.y + rain.height + textPx * 0.6;
   const tagY = bandTop - line - 5;
-  const moistY = tagY - moistTall - 4;
+  // A small picture says what goes on at the foot, where a larger one counts the modules.
+  const moistY = (small ? bandTop : tagY) - moistTall - 4;
   const wordsY = measuredY + textPx * 3;
   return {
     horizon,
@@ -143,7 +144,7 @@ function wideLayout(room: ModuleRoom): ModuleLayout {
     reach: Math.min(box.height * 0.3, 110),
     thermometer,
     yard: { x: 0.02 * w, y: horizon - 0.12 * h, width: 0.72 * w, height: 0.14 * h },
-    moistureWords: slotAt(measured, wordsY, right, moistY - 11 - wordsY, 'start', 'bottom'),
+    moistureWords: slotAt(measured, wordsY, right, moistY - 10 - wordsY, 'start', 'bottom'),
     moisture: { x: measured, y: moistY, width: right, height: moistTall },
     paths: pathsOf(w, {
       box,
@@ -158,14 +159,14 @@ function wideLayout(room: ModuleRoom): ModuleLayout {
     }),
     tags: {
       'in/lot': slotAt(8, tagY, left - 14, line),
-      'out/lot': slotAt(measured, tagY, right, line, 'end'),
+      'out/lot': slotAt(measured, small ? h - line - 2 : tagY, right, line, 'end'),
       'in/moistureTakenUp': slotAt(8, topY, airWide, line),
       'out/evaporated': slotAt(8, airY, airWide, line),
       'out/moduleLoss': slotAt(8, h - line - 2, (small ? 0.25 : 0.17) * w, line),
     },
-    day: slotAt(10, 6, 0.29 * w, textPx * 1.9),
-    fallen: slotAt(10, 6 + textPx * 1.9, (small ? 0.29 : 0.25) * w, textPx * 1.6),
-    count: slotAt(measured, h - line - 2, right, line - 4, 'end', 'middle'),
+    day: slotAt(8, 6, 0.3 * w, textPx * 2.2),
+    fallen: slotAt(8, 6 + textPx * 2.25, (small ? 0.31 : 0.25) * w, textPx * 1.7),
+    count: small ? null : slotAt(measured, h - line - 2, right, line - 4, 'end', 'middle'),
     coreTag: slotAt(measured, measuredY, 0.38 * right, tall),
     verdict: slotAt(measured + 0.4 * right, measuredY, 0.6 * right, textPx * 3),
   };
@@ -223,8 +224,8 @@ function tallLayout(room: ModuleRoom): ModuleLayout {
       ...(phone ? {} : { 'in/lot': slotAt(8, bandY - band / 2 - line - 6, 0.15 * w, line) }),
       'out/lot': slotAt(0.57 * w, h - line - 5, 0.41 * w, line, 'end'),
     },
-    day: slotAt(8, 4, 0.48 * w, 0.085 * h),
-    fallen: slotAt(0.5 * w, 4, 0.48 * w, 0.085 * h, 'end'),
+    day: slotAt(8, 5, 0.46 * w, 0.085 * h),
+    fallen: slotAt(0.48 * w, 5, 0.5 * w, 0.085 * h, 'end'),
     count: phone ? null : slotAt(8, top, 0.5 * w, textPx * 1.7),
     coreTag: phone ? slotAt(0.79 * w, top, 0.2 * w, slipTall) : slotAt(0.84 * w, top, 0.15 * w, slipTall),
     verdict: phone

@@ -1,7 +1,7 @@
 import { dimension } from '../../cloth/dimension.ts';
 import { piecedGround } from '../../cloth/pieced-ground.ts';
 import type { Box } from '../../cloth/point.ts';
-import { letter, slip } from '../../cloth/slot-words.ts';
+import { slip } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point } from '../../display-list.ts';
 import type { SceneFrame } from '../../scene-frame.ts';
 import { accountBands, accountTags } from '../flow/account-bands.ts';
@@ -108,15 +108,15 @@ function today({ input, textPx }: ModuleRoom, at: ModuleLayout, day: number, f: 
     ...coreRings(room, at.core, at.reach, f),
     ...probeRod(from, at.core),
     ...thermometerNow(room, thermometer, f),
-    ...letter(labels.day(day), at.day, { size: textPx * 1.45, bold: true }),
-    ...letter(labels.rain(fallen), at.fallen, { size: textPx, italic: true }),
+    ...slip('module/day', labels.day(day), at.day, { size: textPx * 1.45, bold: true }),
+    ...slip('module/fallen', labels.rain(fallen), at.fallen, { size: textPx, italic: true }),
     ...slip('module/core', labels.core(f), at.coreTag, { size: textPx * 1.3, bold: true }),
     ...slip(
       'module/verdict',
       labels.verdicts[verdict],
       at.verdict,
       { size: textPx, bold: true, ink: verdict === 'ginSoon' ? 'ink' : 'lint' },
-      pad,
+      { cloth: pad },
     ),
   ];
 }

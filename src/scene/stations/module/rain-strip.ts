@@ -1,7 +1,8 @@
 import { chanceOf, spread } from '../../cloth/chance.ts';
+import { textWidth } from '../../cloth/letter-widths.ts';
 import { patch } from '../../cloth/patch.ts';
 import type { Box } from '../../cloth/point.ts';
-import { letter, textWidth } from '../../cloth/slot-words.ts';
+import { letter, slip } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point, type Stitch } from '../../display-list.ts';
 import type { ModuleRoom } from './module-input.ts';
 
@@ -46,11 +47,11 @@ export function rainStill(room: ModuleRoom, box: Box): Mark[] {
         String(day),
         {
           x: box.x + wide * (day - 0.5) - 20,
-          y: box.y + box.height * 0.06,
+          y: box.y,
           width: 40,
-          height: box.height * CLOUD * 0.8,
+          height: box.height * CLOUD,
           anchor: 'middle',
-          stands: 'middle',
+          stands: 'top',
         },
         { size, ink: 'lint', bold: true },
       ),
@@ -68,9 +69,10 @@ export function rainStill(room: ModuleRoom, box: Box): Mark[] {
         width: 1.4,
         flat: true,
       },
-      ...letter(
+      ...slip(
+        'module/rainTick',
         input.labels.rainTick,
-        { x: box.x - 70, y: tick - size, width: 60, height: size * 1.3, anchor: 'end', stands: 'middle' },
+        { x: box.x - 90, y: tick - size * 0.9, width: 82, height: size * 1.8, anchor: 'end', stands: 'middle' },
         { size, bold: true },
       ),
     );
@@ -107,13 +109,15 @@ export function rainFallen(room: ModuleRoom, box: Box, day: number): Mark[] {
   const marks: Mark[] = [group('rainFallen', wet, wet.length)];
   if (day > 0) {
     const x = box.x + wide * (day - 0.5);
+    // Below the day's number.
+    const tall = Math.max(6, Math.min(12, box.height * CLOUD - room.textPx * 1.1));
     marks.push(
       patch(
         'module/today',
         [
           [x, low - 1],
-          [x - 7, low - 12],
-          [x + 7, low - 12],
+          [x - tall * 0.6, low - 1 - tall],
+          [x + tall * 0.6, low - 1 - tall],
         ],
         'weld',
         { shadow: 1.2, seam: 0, grain: null, scissors: { miss: 0.4 } },

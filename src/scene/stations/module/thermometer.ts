@@ -1,8 +1,8 @@
+import { textWidth } from '../../cloth/letter-widths.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle, ring } from '../../cloth/point.ts';
 import { notchMarks } from '../../cloth/ruler.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
-import { textWidth } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point, type Stitch } from '../../display-list.ts';
 import type { ModuleRoom, ScaleTick } from './module-input.ts';
 
@@ -29,7 +29,7 @@ export function thermometerStill({ input, textPx }: ModuleRoom, box: Box): Mark[
   for (const { value, text } of [...ticks].reverse()) {
     const y = heightOn(ticks, box, value);
     // The highest has its unit where its tick would be.
-    if (value !== ticks.at(-1)?.value) stitches.push([tube + 8, y, tube + (text ? 16 : 12), y]);
+    if (value !== ticks.at(-1)?.value) stitches.push([tube + 8, y, tube + (text && box.width > 60 ? 16 : 11), y]);
     if (!text || y < free) continue;
     free = y + size * 1.08;
     words.push({ kind: 'text', text, x: box.x + box.width - 5, y: y + size * 0.33, size, ink: 'ink', anchor: 'end' });

@@ -1,9 +1,10 @@
+import { textWidth } from '../../cloth/letter-widths.ts';
+import { lettered, linesHeight, linesOf } from '../../cloth/lettering.ts';
 import { partStitches } from '../../cloth/part-stitch.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
 import { group, type Mark } from '../../display-list.ts';
-import { LINE, linesFor, wordsWidth, writtenLines } from '../field/written.ts';
 
 /** Seeds of the whole field as one band, and what became of them: each length is a count. */
 export interface SeedCounts {
@@ -22,7 +23,7 @@ export interface SeedCounts {
 /** Height of the cloth, of the text size. */
 const DEPTH = 1.6;
 /** Height of the band with its words, which may take two lines, px. */
-export const countBandHeight = (textPx: number): number => textPx * (DEPTH + 2 * LINE);
+export const countBandHeight = (textPx: number): number => textPx * DEPTH + linesHeight(2, textPx);
 
 type WordInk = 'ink' | 'lint';
 interface Stretch {
@@ -94,31 +95,31 @@ function stretchMarks(
 ): Mark[] {
   const written = stretches.map((stretch) => {
     const number = count(stretch.count);
-    const onCloth = wordsWidth(number, textPx) + textPx < stretch.width;
+    const onCloth = textWidth(number, textPx, { bold: true }) + textPx < stretch.width;
     return { ...stretch, number, onCloth, below: onCloth ? stretch.label : `${number} ${stretch.label}` };
   });
-  const needed = written.reduce((sum, { below }) => sum + wordsWidth(below, textPx) + textPx, 0);
+  const needed = written.reduce((sum, { below }) => sum + textWidth(below, textPx, { bold: true }) + textPx, 0);
   const stacked = written.length > 1 && needed > row.width;
   let line = 0;
   return written.flatMap(({ name, count: held, x, width, ink: cloth, anchor, number, onCloth, below }) => {
     const end = stacked ? 'start' : anchor;
     const wordsX = end === 'start' ? row.x : row.x + row.width;
-    const names = linesFor(below, row.width, textPx);
-    const namesY = row.y + row.height + textPx * (1.05 + line * LINE);
+    const names = linesOf(below, textPx, row.width, { italic: true });
+    const namesY = row.y + row.height + textPx * 1.05 + linesHeight(line, textPx);
     if (stacked) line += names.length;
     return [
       group(`counts/${name}`, clothMarks(name, x, width, cloth, row), Math.round(held)),
       ...(onCloth
-        ? writtenLines(
+        ? lettered(
             [number],
-            anchor === 'start' ? x + textPx * 0.5 : x + width - textPx * 0.5,
-            row.y + row.height * 0.5 + textPx * 0.34,
-            textPx,
-            'lint',
-            { anchor, bold: true },
+            [
+              anchor === 'start' ? x + textPx * 0.5 : x + width - textPx * 0.5,
+              row.y + row.height * 0.5 + textPx * 0.34,
+            ],
+            { size: textPx, ink: 'lint', anchor, bold: true },
           )
         : []),
-      ...writtenLines(names, wordsX, namesY, textPx, ink, { anchor: end, italic: true }),
+      ...lettered(names, [wordsX, namesY], { size: textPx, ink: ink, anchor: end, italic: true }),
     ];
   });
 }

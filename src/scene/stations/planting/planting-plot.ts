@@ -1,6 +1,6 @@
+import { linesHeight, linesOf } from '../../cloth/lettering.ts';
 import type { Box } from '../../cloth/point.ts';
 import type { Point } from '../../display-list.ts';
-import { LINE, linesFor } from '../field/written.ts';
 import { countBandHeight } from './count-band.ts';
 
 /** Where everything stands in the picture of Planting. */
@@ -25,6 +25,13 @@ export interface PlantingPlot {
   readonly counts: Box | null;
   /** The pad with one seedling large; null on a phone. */
   readonly pad: Box | null;
+  /** While the planter crosses: the pad, out of its way; the highest it may reach; where clouds hang from, and the sun. */
+  readonly sowing: {
+    readonly pad: Box | null;
+    readonly skyTop: number;
+    readonly cloudY: number;
+    readonly sunAt: Point;
+  };
   /** Right end of the row in view, x. */
   readonly rowEnd: number;
   /** Highest that a planter or a plant may reach, y. */
@@ -64,8 +71,10 @@ function levels(size: Size, captions: Captions, feet = SOME_FEET) {
     width: box.width + 2,
     height: tapeHeight,
   };
-  const lines = linesFor((small ? captions.captionShort : captions.caption)(feet), box.width - textPx * 1.6, textPx);
-  const captionTop = heatTape.y - textPx * LINE * lines.length - textPx * 0.45;
+  const lines = linesOf((small ? captions.captionShort : captions.caption)(feet), textPx, box.width - textPx * 1.6, {
+    italic: true,
+  });
+  const captionTop = heatTape.y - linesHeight(lines.length, textPx) - textPx * 0.45;
   const rowTape: Box = {
     x: box.x - 1,
     y: captionTop - textPx * 2.1,
@@ -137,9 +146,25 @@ export function plantingPlot(size: Size, feet: number, captions: Captions): Plan
   const depth = rowTape.y - soilY;
   const sunPx = Math.min(box.width, box.height) * (size.width > size.height * 1.15 ? 0.1 : 0.085);
   const countsX = rowX + textPx * 1.1;
+  const beside = pad !== null && rowEnd <= pad.x;
+  const cloudY = pad && !beside ? pad.y + pad.height - 3 : box.y;
+  const sunAt: Point = [rowEnd - sunPx - 6, (pad && !beside ? skyTop : box.y) + sunPx + 6];
+  // Beside the row the pad would hide the planter: while it is at work the pad is a strip across the sky, one seed beside its counts.
+  const strip: Box | null = beside
+    ? { x: rowX + textPx * 0.4, y: pad.y, width: pad.x + pad.width - rowX - textPx * 0.4, height: textPx * 5 }
+    : null;
+  const stripFoot = strip ? strip.y + strip.height : 0;
   return {
     ...room,
-    cloudY: pad && rowEnd > pad.x ? pad.y + pad.height - 3 : box.y,
+    cloudY,
+    sowing: strip
+      ? {
+          pad: strip,
+          skyTop: stripFoot + textPx * 0.3,
+          cloudY: stripFoot - 3,
+          sunAt: [box.x + box.width - sunPx - 6, stripFoot + sunPx + 6],
+        }
+      : { pad, skyTop, cloudY, sunAt },
     width: size.width,
     height: size.height,
     feet,
@@ -156,7 +181,7 @@ export function plantingPlot(size: Size, feet: number, captions: Captions): Plan
         },
     caption: { lines, x: box.x + textPx * 0.8, y: captionTop + textPx * 1.1 },
     sun: {
-      at: [rowEnd - sunPx - 6, (pad && rowEnd > pad.x ? skyTop : box.y) + sunPx + 6],
+      at: sunAt,
       mostPx: sunPx,
     },
   };

@@ -1,6 +1,7 @@
 import type { CottonKind } from '../../cloth/flower.ts';
+import { lettered } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
-import { rectangle } from '../../cloth/point.ts';
+import { type Box, rectangle } from '../../cloth/point.ts';
 import { chalkRule, type RulerTick } from '../../cloth/ruler.ts';
 import { type DisplayList, group, type Mark, type Point } from '../../display-list.ts';
 import type { MovingPiece, SceneFrame } from '../../scene-frame.ts';
@@ -8,7 +9,6 @@ import { backingMark, skyMarks } from '../field/ground.ts';
 import { type HeatTape, heatLaidMarks, heatTapeMarks } from '../field/heat-tape.ts';
 import { padMark } from '../field/pad.ts';
 import { cloudMarks, dropPieces, dropsOf, type FieldWeather, rainPath, sunPart } from '../field/weather.ts';
-import { writtenLines } from '../field/written.ts';
 import { layPlant } from '../plant/plant-layout.ts';
 import { plantMarks } from '../plant/plant-marks.ts';
 import type { DrawnPlant } from '../plant/plant-sample.ts';
@@ -91,14 +91,22 @@ export function layOutPlanting(scene: PlantingScene): (day: PlantingDay) => Scen
     group('heatTape', heatTapeMarks(scene.heat, plot.heatTape, textPx)),
   ];
   const thermometer = group('thermometer', thermometerMarks(scene.thermometer, plot.thermometer, textPx));
-  const caption = writtenLines(plot.caption.lines, plot.caption.x, plot.caption.y, textPx, 'lint', { italic: true });
-  const unit = (soilY - plot.skyTop - textPx * 0.3) / PLANTER_HEIGHT;
+  const caption = lettered(plot.caption.lines, [plot.caption.x, plot.caption.y], {
+    size: textPx,
+    ink: 'lint',
+    italic: true,
+  });
+  const unit = (soilY - plot.sowing.skyTop - textPx * 0.3) / PLANTER_HEIGHT;
   const rowPx = plot.rowEnd - plot.rowX;
   const edges = { left: plot.thermometer.x + 4, right: box.x + box.width };
   const drawPlanter = scene.planter === 'horse' ? horsePlanter : rowPlanter;
-  const pad = plot.pad && padMark('planting', plot.pad);
+  const padOf = (box: Box | null) => box && { box, cloth: padMark('planting', box) };
+  const pads = { later: padOf(plot.pad), sowing: padOf(plot.sowing.pad) };
   return (day) => {
     const sowing = day.sownShare < 1;
+    const pad = sowing ? pads.sowing : pads.later;
+    const sunAt = sowing ? plot.sowing.sunAt : plot.sun.at;
+    const cloudY = sowing ? plot.sowing.cloudY : plot.cloudY;
     const tubeX = plot.rowX + rowPx * day.sownShare;
     const planter = sowing
       ? drawPlanter({
@@ -118,11 +126,14 @@ export function layOutPlanting(scene: PlantingScene): (day: PlantingDay) => Scen
       width: plot.width,
       height: plot.height,
       still,
-      parts: [sunPart(plot.sun.at, plot.sun.mostPx, day.weather.dd60, day.sunShows), ...(planter?.parts ?? [])],
-      moving: [...waterPieces(plot, day.weather, scene.drop), ...tubePieces(planter?.seedPath, plot, scene.seedKg)],
+      parts: [sunPart(sunAt, plot.sun.mostPx, day.weather.dd60, day.sunShows), ...(planter?.parts ?? [])],
+      moving: [
+        ...waterPieces(plot, cloudY, day.weather, scene.drop),
+        ...tubePieces(planter?.seedPath, plot, scene.seedKg),
+      ],
       over: [
         ...cloudMarks(
-          [plot.rowX, plot.cloudY],
+          [plot.rowX, cloudY],
           { x: plot.rowEnd - 6, depth: (soilY - box.y) * 0.2 },
           day.weather.rainInches,
         ),
@@ -130,8 +141,10 @@ export function layOutPlanting(scene: PlantingScene): (day: PlantingDay) => Scen
         ...(planter?.body ?? []),
         thermometer,
         warmthMarks(scene.thermometer, plot.thermometer, { ...day.warmth, dd60: day.weather.dd60 }, textPx),
-        ...(plot.pad && pad ? [pad, ...seedPadMarks(plot.pad, largeOf(scene, day), day.counts, textPx)] : []),
-        ...(plot.counts ? countBandMarks(day.counts, plot.counts, textPx, 'ink') : []),
+        ...(pad ? [pad.cloth, ...seedPadMarks(pad.box, largeOf(scene, day), day.counts, textPx)] : []),
+        ...(plot.counts
+          ? [countsSlip(plot.counts, textPx), ...countBandMarks(day.counts, plot.counts, textPx, 'ink')]
+          : []),
         ...caption,
         heatLaidMarks(scene.heat, plot.heatTape, day.heat, textPx),
       ],
@@ -139,6 +152,17 @@ export function layOutPlanting(scene: PlantingScene): (day: PlantingDay) => Scen
     };
   };
 }
+
+/** The cloth under the counts where they lie on the sky. */
+const countsSlip = ({ x, y, width, height }: Box, textPx: number): Mark => {
+  const pad = textPx * 0.45;
+  return patch('counts/slip', rectangle(x - pad, y - pad, width + 2 * pad, height + 2 * pad), 'muslin', {
+    shadow: 1.2,
+    seam: 0,
+    grain: null,
+    scissors: { miss: 0.9, snip: 60, bow: 0.004 },
+  });
+};
 
 const largeOf = ({ plants, kind }: PlantingScene, day: PlantingDay): LargeSeed => ({
   plant: plants[0]!,
@@ -197,8 +221,13 @@ function rowTapeMarks({ rowX, rowEnd, rowTape, textPx }: PlantingPlot, ticks: re
 }
 
 /** Rain over the row, or irrigation along it. */
-function waterPieces(plot: PlantingPlot, weather: FieldWeather, drop: PlantingScene['drop']): MovingPiece[] {
-  const { soilY, textPx, rowX, rowEnd, cloudY } = plot;
+function waterPieces(
+  plot: PlantingPlot,
+  cloudY: number,
+  weather: FieldWeather,
+  drop: PlantingScene['drop'],
+): MovingPiece[] {
+  const { soilY, textPx, rowX, rowEnd } = plot;
   const size = Math.max(6, textPx * 0.5);
   const right = rowEnd - 12;
   return [

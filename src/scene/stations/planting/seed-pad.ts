@@ -1,10 +1,10 @@
 import { dimension } from '../../cloth/dimension.ts';
 import type { CottonKind } from '../../cloth/flower.ts';
+import { lettered, linesHeight, linesOf } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
 import { group, type Mark, type Point } from '../../display-list.ts';
-import { LINE, linesFor, writtenLines } from '../field/written.ts';
 import { layPlant } from '../plant/plant-layout.ts';
 import { plantMarks } from '../plant/plant-marks.ts';
 import type { DrawnPlant } from '../plant/plant-sample.ts';
@@ -27,6 +27,7 @@ const LEAST_VIEW_INCHES = 3.4;
 
 /** What lies on the pad: words, one seed or seedling in a window, the count of the whole field. */
 export function seedPadMarks(pad: Box, seed: LargeSeed, counts: SeedCounts, textPx: number): Mark[] {
+  if (pad.height < textPx * 6) return seedStripMarks(pad, seed, counts, textPx);
   const margin = textPx * 1.1;
   const titlePx = textPx * 1.3;
   const beside = pad.width > pad.height * 1.35;
@@ -40,22 +41,46 @@ export function seedPadMarks(pad: Box, seed: LargeSeed, counts: SeedCounts, text
   const words = beside
     ? { x: inner.x + windowWidth + margin, width: inner.width - windowWidth - margin }
     : { x: inner.x, width: inner.width };
-  const title = linesFor(seed.labels.title, words.width, titlePx);
+  const title = linesOf(seed.labels.title, titlePx, words.width, { bold: true });
   const countsHeight = countBandHeight(textPx);
   const countsY = inner.y + inner.height - countsHeight;
-  const placeY = inner.y + title.length * titlePx * LINE;
-  const placeLines = linesFor(seed.labels.place, words.width, textPx);
+  const placeY = inner.y + linesHeight(title.length, titlePx);
+  const placeLines = linesOf(seed.labels.place, textPx, words.width, { italic: true });
   // What does not fit whole is left to the table.
-  const place = placeY + placeLines.length * textPx * LINE < countsY ? placeLines : [];
-  const wordsFoot = placeY + place.length * textPx * LINE;
+  const place = placeY + linesHeight(placeLines.length, textPx) < countsY ? placeLines : [];
+  const wordsFoot = placeY + linesHeight(place.length, textPx);
   const window: Box = beside
     ? { x: inner.x, y: inner.y, width: windowWidth, height: inner.height }
     : { x: inner.x, y: wordsFoot, width: inner.width, height: countsY - wordsFoot - textPx * 0.8 };
   return [
-    ...writtenLines(title, words.x, inner.y + titlePx * 0.78, titlePx, 'lint', { bold: true }),
-    ...writtenLines(place, words.x, placeY + textPx * 0.72, textPx, 'lint', { italic: true }),
+    ...lettered(title, [words.x, inner.y + titlePx * 0.78], { size: titlePx, ink: 'lint', bold: true }),
+    ...lettered(place, [words.x, placeY + textPx * 0.72], { size: textPx, ink: 'lint', italic: true }),
     ...(window.height > textPx * 3 ? [group('large', windowMarks(window, seed, textPx))] : []),
     ...countBandMarks(counts, { x: words.x, y: countsY, width: words.width, height: countsHeight }, textPx, 'lint'),
+  ];
+}
+
+/** On a low strip: one seed in a window, the words, and the count of the whole field, side by side. */
+function seedStripMarks(pad: Box, seed: LargeSeed, counts: SeedCounts, textPx: number): Mark[] {
+  const margin = textPx * 0.9;
+  const inner = {
+    x: pad.x + margin,
+    y: pad.y + margin,
+    width: pad.width - margin * 2,
+    height: pad.height - margin * 2,
+  };
+  const window: Box = { ...inner, width: inner.width * 0.2 };
+  const titleX = window.x + window.width + margin;
+  const titleWide = inner.width * 0.3;
+  const titlePx = textPx * 1.3;
+  const title = linesOf(seed.labels.title, titlePx, titleWide, { bold: true });
+  const titleY = inner.y + (inner.height - linesHeight(title.length, titlePx)) / 2 + titlePx * 0.84;
+  const countsX = titleX + titleWide + margin;
+  const row = { x: countsX, width: inner.x + inner.width - countsX };
+  return [
+    group('large', windowMarks(window, seed, textPx)),
+    ...lettered(title, [titleX, titleY], { size: titlePx, ink: 'lint', bold: true }),
+    ...countBandMarks(counts, { ...row, y: inner.y + 2, height: inner.height }, textPx, 'lint'),
   ];
 }
 
@@ -101,10 +126,12 @@ function windowMarks(box: Box, seed: LargeSeed, textPx: number): Mark[] {
     ...ground,
     ...risenMarks('large', below),
     ...plantMarks(nodes, { dayOfYear, pxPerInch, kind: seed.kind, leafShare: 1, foot }),
-    ...dimension([ruleX, soilY], [ruleX, soilY - heightInches * pxPerInch], seed.labels.height, {
-      ink: 'ink',
-      size: textPx,
-      words: 'after',
-    }),
+    ...(heightInches * pxPerInch < textPx
+      ? []
+      : dimension([ruleX, soilY], [ruleX, soilY - heightInches * pxPerInch], seed.labels.height, {
+          ink: 'ink',
+          size: textPx,
+          words: 'after',
+        })),
   ];
 }

@@ -1,7 +1,9 @@
+import { textWidth } from '../../cloth/letter-widths.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
 import { notchMarks } from '../../cloth/ruler.ts';
-import { letter, type Slot, textWidth } from '../../cloth/slot-words.ts';
+import type { Slot } from '../../cloth/slot-words.ts';
+import { letter } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Stitch } from '../../display-list.ts';
 import type { PressingInput, WeighedBale } from './pressing-input.ts';
 import type { PressingLayout } from './pressing-layout.ts';
@@ -125,7 +127,7 @@ export function weightsStill(input: PressingInput, { weights, small }: PressingL
     const x = scale.x(weight);
     ticks.push([x, top + 2, x, top + tall * 0.3]);
     const text = labels.tick(weight);
-    const wide = Math.max(textWidth(text, small), text.length * small * 0.56);
+    const wide = textWidth(text, small);
     if (x - wide / 2 < free || x + wide / 2 > weights.x + weights.width) continue;
     free = x + wide / 2 + 4;
     const slot: Slot = {

@@ -2,7 +2,7 @@ import type { InkName } from '../../../style/inks.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
-import { group, type Mark, type Point } from '../../display-list.ts';
+import { group, type Mark, type Point, type Stitch } from '../../display-list.ts';
 import type { MovingPart } from '../../scene-frame.ts';
 import { binFill } from '../flow/bin.ts';
 import type { PressingInput } from './pressing-input.ts';
@@ -137,6 +137,7 @@ export function pressOver(input: PressingInput, layout: PressingLayout, progress
     height: platenTall,
   };
   return [
+    ...(lowered ? [] : [chalkedBale(input, layout, bottom)]),
     ...nextBale(layout, progress),
     ...walls('pressing/trampWall', trampBox),
     ...(progress < PRESSED_AT ? walls('pressing/pressWall', pressBox) : []),
@@ -144,6 +145,49 @@ export function pressOver(input: PressingInput, layout: PressingLayout, progress
     ...ties(input, bale, progress),
     group('ram', ram(layout, platen)),
   ];
+}
+
+/** While its box is tramped full, chalk shows where the bale will be, with its ties, and the way of the ram down to it. */
+function chalkedBale(input: PressingInput, layout: PressingLayout, ramY: number): Mark {
+  const { x, y, width, height } = pressedBox(input, layout, PRESSED_AT);
+  const middle = x + width / 2;
+  const pitch = width / input.baleShape.ties;
+  const dashed = { on: 6, off: 5, closed: false } as const;
+  const ties = Array.from({ length: input.baleShape.ties }, (_, i): Stitch[] => {
+    const at = x + pitch * (i + 0.5);
+    return runningStitches(
+      [
+        [at, y + 3],
+        [at, y + height - 3],
+      ],
+      `pressing/chalk${i}`,
+      dashed,
+    );
+  }).flat();
+  const head = Math.min(10, width * 0.08);
+  const [from, to] = [ramY + 14, y - 8];
+  return group('chalkedBale', [
+    {
+      kind: 'stitches',
+      stitches: [
+        ...runningStitches(rectangle(x + 2, y, width - 4, height - 2), 'pressing/chalk', { on: 8, off: 5 }),
+        ...ties,
+        ...runningStitches(
+          [
+            [middle, from],
+            [middle, to],
+          ],
+          'pressing/chalkWay',
+          dashed,
+        ),
+        [middle - head, to - head, middle, to],
+        [middle + head, to - head, middle, to],
+      ],
+      ink: 'indigo',
+      width: 1.5,
+      flat: true,
+    },
+  ]);
 }
 
 function ram({ beam }: PressingLayout, platen: Box): Mark[] {

@@ -1,6 +1,8 @@
+import { textWidth } from '../../cloth/letter-widths.ts';
+import { linesOf } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle, ring } from '../../cloth/point.ts';
-import { letter, linesOf, type Slot, slip, tag, textWidth } from '../../cloth/slot-words.ts';
+import { letter, type Slot, slip, tag } from '../../cloth/slot-words.ts';
 import type { Mark } from '../../display-list.ts';
 import { pressedBales } from './bale-yard.ts';
 import type { PressingInput } from './pressing-input.ts';
@@ -13,7 +15,7 @@ const slot = (box: Box, anchor: Slot['anchor'] = 'start', stands: Slot['stands']
 });
 
 /** Room that a line of words takes on the wide side, px. */
-const roomOf = (text: string, size: number): number => Math.max(textWidth(text, size), text.length * size * 0.56);
+const roomOf = (text: string, size: number): number => textWidth(text, size, { bold: true });
 
 /** All words of the scene: those that stay, and those that count with the work. */
 export function pressingWords(input: PressingInput, layout: PressingLayout): (progress: number) => Mark[] {
@@ -94,17 +96,18 @@ function cardWords({ labels, pressed }: PressingInput, { card, small }: Pressing
   const inner: Box = { x: card.x + 9, y: card.y + 10, width: card.width - 18, height: card.height - 18 };
   const big = small * 1.25;
   const said = pressed.amount(progress);
-  const heading = (text: string) => Math.min(2, linesOf(text, small, inner.width, true).length) * small * 1.18 + 1;
+  const heading = (text: string) =>
+    Math.min(2, linesOf(text, small, inner.width, { italic: true }).length) * small * 1.18 + 1;
   const [worthTall, meanTall] = [heading(labels.worth), heading(labels.mean)];
   const left = inner.height - worthTall - big * 1.3 - meanTall;
   const shown = labels.card
-    .filter(({ name, value }) => textWidth(name, small) + textWidth(value, small) + 6 <= inner.width)
+    .filter(({ name, value }) => textWidth(name, small) + textWidth(value, small, { bold: true }) + 6 <= inner.width)
     .slice(0, Math.max(0, Math.floor(left / (small * 1.2))));
   const pitch = Math.min(left / Math.max(1, shown.length), small * 2.4);
   const meanY = inner.y + worthTall + big * 1.3;
   const across = (y: number, height: number): Box => ({ ...inner, y, height });
   const italic = { size: small, italic: true, ink: 'walnut' } as const;
-  const pressedWide = textWidth(said, big);
+  const pressedWide = textWidth(said, big, { bold: true });
   return [
     ...letter(labels.worth, slot(across(inner.y, worthTall)), italic),
     ...(textWidth(labels.pressed, small) + pressedWide + 6 <= inner.width

@@ -1,8 +1,8 @@
 import { openBollMarks } from '../../cloth/boll.ts';
 import { dimension } from '../../cloth/dimension.ts';
-import { slip } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
+import { slipAt } from '../../cloth/slot-words.ts';
 import { group, type Mark, type Point, type Stitch } from '../../display-list.ts';
 import { cutPatch, grainArrow } from './cut-patch.ts';
 import { handNeedle } from './notions.ts';
@@ -54,7 +54,7 @@ export function matMarks(scene: SewingScene, layout: SewingLayout): Mark[] {
       ink: chalk,
       size: text,
     }),
-    ...slip('sewing/side', labels.side, [cut.x + side / 2, cut.y + side + 5], {
+    ...slipAt('sewing/side', labels.side, [cut.x + side / 2, cut.y + side + 5], {
       size: text,
       anchor: 'middle',
       bold: true,
@@ -68,7 +68,7 @@ export function matMarks(scene: SewingScene, layout: SewingLayout): Mark[] {
         ink: chalk,
         size: text,
       }),
-      ...slip('sewing/sewn', labels.sewn, [cut.x + side / 2, cut.y - 5 - text * 1.47], {
+      ...slipAt('sewing/sewn', labels.sewn, [cut.x + side / 2, cut.y - 5 - text * 1.47], {
         size: text,
         anchor: 'middle',
         italic: true,
@@ -77,7 +77,7 @@ export function matMarks(scene: SewingScene, layout: SewingLayout): Mark[] {
     );
   if (layout.roomy && side > text * 11)
     marks.push(
-      ...slip('sewing/grain', labels.grain, [cut.x + side * 0.74, cut.y + side * 0.42], {
+      ...slipAt('sewing/grain', labels.grain, [cut.x + side * 0.74, cut.y + side * 0.42], {
         size: text,
         anchor: 'end',
         italic: true,

@@ -1,5 +1,8 @@
-import { linesHeight, linesOf, textWidth } from '../../cloth/lettering.ts';
+import { textWidth } from '../../cloth/letter-widths.ts';
+import { linesHeight, linesOf } from '../../cloth/lettering.ts';
 import type { Box } from '../../cloth/point.ts';
+import { slipHeight } from '../../cloth/slot-words.ts';
+import { hemPx } from '../flow/caption-hem.ts';
 import type { SewingScene } from './sewing-input.ts';
 
 /** Where things lie on the sewing table, px. */
@@ -19,25 +22,31 @@ export interface SewingLayout {
 }
 
 /** Lays the table out from fractions of the box: side by side where it is wide, one under the other where it is tall. */
-export function laySewing({ size: { width, height }, labels, outflow }: SewingScene): SewingLayout {
+export function laySewing(
+  { size: { width, height }, labels, outflow }: SewingScene,
+  captionText: string,
+): SewingLayout {
   const wide = width > height * 1.15;
-  const roomy = width > 560;
-  const text = roomy ? Math.min(20, Math.max(14, width / 56)) : 13;
+  const roomy = width > 500;
+  const text = roomy ? Math.min(22, Math.max(14, width / (wide ? 56 : 46))) : 13;
   const pad = roomy ? Math.max(12, width * 0.018) : 8;
   const left = wide ? width * (width < 700 ? 0.36 : 0.315) : width - pad;
-  const words = wide ? Math.min(30, left / 9.6) : roomy ? width / 22 : width / 20;
+  const words = wide ? Math.min(26, left / 10.4) : roomy ? width / 22 : width / 20;
   const measure = words * (wide ? 2.4 : 1.9);
   const statement = {
     x: pad,
     y: pad,
     width: left - pad,
-    height: statementTall(labels, words, measure, left - pad - words * 1.2) + words * 0.8,
+    height: statementTall(labels, words, measure, left - pad - words * 1.2) + words * (wide ? 0.8 : 1.05),
   };
   const foot = height * (wide ? 0.665 : roomy ? 0.79 : 0.66);
   const under = statement.y + statement.height + pad;
   const notionsTall = wide ? foot - under : roomy ? height * 0.12 : 0;
+  // The two slips of advice stand beside the spool; where they have no room, the table has them.
+  const adviceWide = (left - pad) * 0.62;
+  const adviceTall = slipHeight(labels.needle, text, adviceWide) + slipHeight(labels.thread, text, adviceWide) + 8;
   const notions =
-    notionsTall > 64 && left > 230
+    notionsTall > Math.max(52, adviceTall) && left > 180
       ? { x: pad, y: wide ? under : foot - notionsTall, width: left - pad, height: notionsTall }
       : null;
   const matFoot = wide || !notions ? foot : notions.y - pad * 0.5;
@@ -45,7 +54,7 @@ export function laySewing({ size: { width, height }, labels, outflow }: SewingSc
     ? { x: left + pad, y: pad, width: width - left - pad * 2, height: matFoot - pad }
     : { x: pad, y: under, width: width - pad * 2, height: matFoot - under };
   const top = foot + text * (roomy ? 1.9 : 3.1) + pad;
-  const caption = captionSize(text, roomy) * 1.9 + 4;
+  const caption = hemPx(captionText, width, captionSize(text, roomy)) + 4;
   const tall = Math.min(height * 0.12, height - top - pad - caption);
   const cutX = width * 0.37;
   return {
@@ -69,9 +78,9 @@ export function laySewing({ size: { width, height }, labels, outflow }: SewingSc
   };
 }
 
-/** Width of the measure: a fraction is a wide letter. */
-export const measureWidth = (text: string, size: number): number =>
-  [...text].reduce((sum, letter) => sum + (/[¼½¾]/.test(letter) ? 1.02 : 0.62), 0) * size;
+const display = { display: true } as const;
+/** Width of the measure, px. */
+export const measureWidth = (text: string, size: number): number => textWidth(text, size, display);
 
 export const captionSize = (text: number, roomy: boolean): number => (roomy ? Math.max(14, text * 0.9) : 13);
 
@@ -83,14 +92,14 @@ export function afterWords(
   width: number,
 ) {
   const room = width - measureWidth(number, measure) - words * 0.4;
-  const lines = linesOf(after, words, Math.max(room, 1));
-  const fits = lines.length <= 2 && lines.every((line) => textWidth(line, words) <= room);
-  return fits ? { beside: true, lines } : { beside: false, lines: linesOf(after, words, width) };
+  const lines = linesOf(after, words, Math.max(room, 1), display);
+  const fits = lines.length <= 2 && lines.every((line) => textWidth(line, words, display) <= room);
+  return fits ? { beside: true, lines } : { beside: false, lines: linesOf(after, words, width, display) };
 }
 
 /** The statement's own height: words, the measure, and the words after it where they stand below. */
 function statementTall(labels: SewingScene['labels'], words: number, measure: number, width: number): number {
-  const before = linesHeight(linesOf(labels.before, words, width).length, words);
+  const before = linesHeight(linesOf(labels.before, words, width, display).length, words);
   const after = afterWords(labels, words, measure, width);
   return (
     before +

@@ -1,10 +1,12 @@
 import { partMasses } from '../../../model/lot.ts';
-import { lettered, linesHeight, linesOf, slip, slipHeight } from '../../cloth/lettering.ts';
+import { lettered, linesHeight, linesOf } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
+import { slipAt, slipHeight } from '../../cloth/slot-words.ts';
 import { type DisplayList, group, type Mark, type Point } from '../../display-list.ts';
 import type { SceneFrame } from '../../scene-frame.ts';
+import { captionHem } from '../flow/caption-hem.ts';
 import { type FlowLegend, type Masses, massOf, type OutAccount } from '../flow/flow-input.ts';
 import { roundMass } from '../flow/piece-mass.ts';
 import { type Account, pocketed, pocketMarks, riding } from '../flow/pocket.ts';
@@ -24,9 +26,10 @@ const LAP_SECONDS = 24;
  * Laid out once; the function gives the frame at a share of the work done.
  */
 export function sewingScene(scene: SewingScene): (progress: number) => SceneFrame {
-  const layout = laySewing(scene);
   const { width, height } = scene.size;
   const snipKg = roundMass(massOf(scene.inflow) / MOST_SNIPS, scene.unitKg);
+  const caption = scene.labels.caption(snipKg);
+  const layout = laySewing(scene, caption);
   const legend: FlowLegend = { tuftKg: snipKg, bitKg: snipKg, rowKg: snipKg };
   const [main, ...side] = scene.outflow;
   const boxes = new Map<OutAccount, Box>();
@@ -38,7 +41,7 @@ export function sewingScene(scene: SewingScene): (progress: number) => SceneFram
     ...statementMarks(scene, layout),
     ...notionMarks(scene, layout),
     ...clothMarks(scene, layout),
-    ...captionMarks(scene.labels.caption(snipKg), layout, scene.size),
+    ...captionHem('sewing', caption, scene.size, captionSize(layout.text, layout.roomy)),
   ];
   const accounts = scene.outflow.map(
     ({ account, masses }): Account => ({ band: `out/${account}`, masses: whole(masses, account), form: 'cloth' }),
@@ -87,7 +90,8 @@ function statementMarks({ labels }: SewingScene, { statement, words, measure }: 
   const after = afterWords(labels, words, measure, wide);
   const lines = after.lines.length;
   const rows = after.beside ? Math.max(0, linesHeight(lines, words) - measure * 0.86) : 0;
-  const measureY = top + linesHeight(linesOf(labels.before, words, wide).length, words) + measure * 0.86 + rows;
+  const measureY =
+    top + linesHeight(linesOf(labels.before, words, wide, display).length, words) + measure * 0.86 + rows;
   const afterAt: Point = after.beside
     ? [x + measureWidth(labels.measure, measure) + words * 0.3, measureY - linesHeight(lines - 1, words)]
     : [x, measureY + words * 1.2];
@@ -97,35 +101,29 @@ function statementMarks({ labels }: SewingScene, { statement, words, measure }: 
       seam: 6,
       thread: 'madder',
     }),
-    ...lettered(labels.before, [x, top + words], { size: words, ink: 'ink', width: wide, ...display }),
-    ...lettered(labels.measure, [x, measureY], { size: measure, ink: 'madder', ...display }),
-    ...after.lines.flatMap((line, i) =>
-      lettered(line, [afterAt[0], afterAt[1] + linesHeight(i, words)], { size: words, ink: 'ink', ...display }),
-    ),
+    ...lettered(linesOf(labels.before, words, wide, display), [x, top + words], { size: words, ...display }),
+    ...lettered([labels.measure], [x, measureY], { size: measure, ink: 'madder', ...display }),
+    ...lettered(after.lines, afterAt, { size: words, ...display }),
   ];
 }
 
 /** Needle and thread as advised for this cloth. */
 function notionMarks({ labels }: SewingScene, { notions, text }: SewingLayout): Mark[] {
   if (!notions) return [];
-  const half = Math.min(notions.height * 0.44, 52);
+  const half = Math.min(notions.height * 0.44, 52, notions.width * 0.16);
   const y = notions.y + notions.height / 2;
   const x = notions.x + half * 0.7;
   const wordsX = x + half * 1.5;
   const wide = notions.x + notions.width - wordsX;
+  const top = Math.max(notions.y, y - half * 0.95);
   return [
     ...spool('sewing/spool', x, y, half),
     ...machineNeedle('sewing/machineNeedle', x + half * 1.05, y - half * 0.95, half * 1.9, 0.06),
-    ...slip('sewing/needleWords', labels.needle, [wordsX, y - half * 0.95], { size: text, width: wide }),
-    ...slip(
-      'sewing/threadWords',
-      labels.thread,
-      [wordsX, y - half * 0.95 + slipHeight(labels.needle, text, wide) + 5],
-      {
-        size: text,
-        width: wide,
-      },
-    ),
+    ...slipAt('sewing/needleWords', labels.needle, [wordsX, top], { size: text, width: wide }),
+    ...slipAt('sewing/threadWords', labels.thread, [wordsX, top + slipHeight(labels.needle, text, wide) + 5], {
+      size: text,
+      width: wide,
+    }),
   ];
 }
 
@@ -192,12 +190,12 @@ function clothMarks(scene: SewingScene, { band, pockets, text, roomy }: SewingLa
       ),
     ),
     ...shears('sewing/shears', band.cutX + 3, band.y + band.height * 0.22, shearsPx, 0.16),
-    ...slip('sewing/in', labels.inflow, [roomy ? 14 : 9, top - text * 1.8], { size: text, bold: true }),
+    ...slipAt('sewing/in', labels.inflow, [roomy ? 14 : 9, top - text * 1.8], { size: text, bold: true }),
   );
   if (roomy) marks.push(grainArrow([band.cutX * 0.58, band.y], [band.cutX * 0.84, band.y], 'indigo'));
   if (roomy && labels.selvage !== null)
     marks.push(
-      ...slip('sewing/selvageWords', labels.selvage, [band.cutX - 18, top - text * 1.7], {
+      ...slipAt('sewing/selvageWords', labels.selvage, [band.cutX - 18, top - text * 1.7], {
         size: text,
         italic: true,
         anchor: 'end',
@@ -211,27 +209,11 @@ function pocketLabel(account: OutAccount, text: string, box: Box, { text: size }
   return [
     group(
       `label/out/${account}`,
-      slip(`sewing/label/${account}`, text, [box.x, box.y - slipHeight(text, size, width) - 4], {
+      slipAt(`sewing/label/${account}`, text, [box.x, box.y - slipHeight(text, size, width) - 4], {
         size,
         bold: true,
         width,
       }),
     ),
   ];
-}
-
-function captionMarks(
-  text: string,
-  { text: size, roomy }: SewingLayout,
-  { width, height }: SewingScene['size'],
-): Mark[] {
-  const small = captionSize(size, roomy);
-  const x = roomy ? 14 : 8;
-  const room = width - 2 * x;
-  return slip('sewing/caption', text, [x, height - 7 - slipHeight(text, small, room)], {
-    size: small,
-    italic: true,
-    ink: 'walnut',
-    width: room,
-  });
 }

@@ -1,7 +1,8 @@
 import { chanceOf, spread } from '../../cloth/chance.ts';
-import { lettered, linesHeight, linesOf, slip } from '../../cloth/lettering.ts';
+import { lettered, linesHeight, linesOf } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { rectangle, ring } from '../../cloth/point.ts';
+import { slipAt } from '../../cloth/slot-words.ts';
 import type { Mark, Point, Stitch } from '../../display-list.ts';
 import type { MovingPart } from '../../scene-frame.ts';
 import { slowed } from '../slowed.ts';
@@ -134,31 +135,33 @@ function zoneWords(scene: SpinningScene, layout: SpinningLayout, thick: number):
   const width = yarnX - x - text * 0.4;
   const above = axisY - thick * 0.5 - 9;
   const belowY = axisY + thick * 0.5 + 7 + text * 2.1;
-  const twistFits = belowY + linesHeight(linesOf(labels.twist, text, width).length, text) <= layout.yarnPocket.y;
+  const twist = linesOf(labels.twist, text, width, { bold: true });
+  const twistFits = belowY + linesHeight(twist.length, text) <= layout.yarnPocket.y;
   // Turns that have no room below the ruler join the count above the yarn, or are left to the ruler.
   const joined = `${labels.counted}, ${labels.twist}`;
   const roomAbove = above - zone.y - 6;
   const joins = linesHeight(linesOf(`${labels.count} ${joined}`, text, width).length, text) <= roomAbove;
   const counted = scene.yarn && !twistFits && joins ? joined : labels.counted;
-  const countY = above - linesHeight(linesOf(counted, text, width).length, text);
-  const big = Math.min(width * 0.34, zone.height * 0.2, countY - zone.y - 8);
+  const countedLines = linesOf(counted, text, width);
+  const countY = above - linesHeight(countedLines.length, text);
+  const big = Math.min(width * 0.34, zone.height * 0.2, (countY - zone.y - 8) / 1.2);
+  const numberY = countY - Math.max(text * 0.3, big * 0.2 - text * 0.2);
   // Where a big number has no room, it leads the sentence.
-  const whole = `${labels.count} ${counted}`;
+  const leading = linesOf(`${labels.count} ${counted}`, text, width, { bold: true });
   const marks: Mark[] =
     big < text * 1.5
-      ? lettered(whole, [x, above - linesHeight(linesOf(whole, text, width).length - 1, text) - text * 0.15], {
+      ? lettered(leading, [x, above - linesHeight(leading.length - 1, text) - text * 0.15], {
           size: text,
           ink: 'lint',
           bold: true,
-          width,
         })
       : [
-          ...lettered(labels.count, [x, countY], { size: big, ink: 'lint', display: true }),
-          ...lettered(counted, [x, countY + text], { size: text, ink: 'lint', width }),
+          ...lettered([labels.count], [x, numberY], { size: big, ink: 'lint', display: true }),
+          ...lettered(countedLines, [x, countY + text], { size: text, ink: 'lint' }),
         ];
   if (!scene.yarn)
     marks.push(
-      ...slip('spinning/broken', labels.broken, [x, axisY + thick + 8], {
+      ...slipAt('spinning/broken', labels.broken, [x, axisY + thick + 8], {
         size: text,
         bold: true,
         ink: 'madder',
@@ -166,10 +169,10 @@ function zoneWords(scene: SpinningScene, layout: SpinningLayout, thick: number):
       }),
     );
   else if (twistFits)
-    marks.push(...lettered(labels.twist, [x, belowY + text * 0.85], { size: text, ink: 'lint', bold: true, width }));
+    marks.push(...lettered(twist, [x, belowY + text * 0.85], { size: text, ink: 'lint', bold: true }));
   if (zone.width > 700 && scene.system === 'ring')
     marks.push(
-      ...slip('spinning/drafting', labels.machines.drafting, [nipX - zone.width * 0.03, axisY + fanPx * 0.42], {
+      ...slipAt('spinning/drafting', labels.machines.drafting, [nipX - zone.width * 0.03, axisY + fanPx * 0.42], {
         size: text,
         italic: true,
         anchor: 'end',

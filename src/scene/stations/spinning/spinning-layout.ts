@@ -1,5 +1,6 @@
-import { slipHeight, textWidth } from '../../cloth/lettering.ts';
 import type { Box } from '../../cloth/point.ts';
+import { slipHeight, slipWidth } from '../../cloth/slot-words.ts';
+import { hemPx } from '../flow/caption-hem.ts';
 import { massOf, type OutAccount } from '../flow/flow-input.ts';
 import type { PrepareId, SpinningScene } from './spinning-input.ts';
 
@@ -49,18 +50,19 @@ export function laySpinning(
 ): SpinningLayout {
   const wide = width > height * 1.15;
   const roomy = width > 500;
-  const text = roomy ? Math.min(20, Math.max(14, width / 56)) : 13;
+  const text = roomy ? Math.min(22, Math.max(14, width / (wide ? 56 : 46))) : 13;
   const pad = roomy ? Math.max(10, width * 0.014) : 7;
   const total = inflow.reduce((sum, { masses }) => sum + massOf(masses), 0);
   const bandPx = height * (wide ? 0.1 : 0.075);
-  const captionPx = slipHeight(caption, captionSize(text, roomy), width - pad * 2) + 9;
+  const captionPx = hemPx(caption, width, captionSize(text, roomy)) + pad * 0.7;
   const rowTall = height * (wide ? 0.21 : 0.16);
   const rowTop = roomy ? text * 1.2 : 6;
   const rowY = rowTop + rowTall * 0.52;
   const foldX = width - pad - bandPx * 0.75;
-  const first = roomy ? pad * 2 + textWidth(labels.in('lot'), text) * 0.95 : width * 0.12;
+  // On a phone what comes in is named under the band, left of the first pocket.
+  const first = roomy ? pad * 2 + slipWidth(labels.in('lot'), text, { bold: true }) : width * 0.27;
   const pitch = (foldX - bandPx * 0.5 - first) / machines.length;
-  const side = Math.min(rowTall, pitch * (wide ? 0.52 : 0.6));
+  const side = Math.min(rowTall, pitch * (roomy && !wide ? 0.5 : wide ? 0.52 : 0.6));
   const boxes = machines.map((_, i): Box => ({ x: first + i * pitch, y: rowY - side / 2, width: side, height: side }));
   const wordsBeside = roomy && pitch > text * 9;
   const pocketTall = height * (wide ? 0.115 : 0.085);

@@ -1,9 +1,11 @@
 import { type BandStrip, bandMarks } from '../../cloth/band.ts';
-import { lettered, slip, slipHeight } from '../../cloth/lettering.ts';
+import { lettered, linesHeight, linesOf } from '../../cloth/lettering.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
+import { slipAt } from '../../cloth/slot-words.ts';
 import { type DisplayList, group, type Mark, type Point } from '../../display-list.ts';
 import type { MovingPiece, SceneFrame } from '../../scene-frame.ts';
+import { captionHem } from '../flow/caption-hem.ts';
 import { type Masses, type OutAccount, shownKg, shownParts } from '../flow/flow-input.ts';
 import { legendOf } from '../flow/piece-mass.ts';
 import { pocketed, pocketMarks, riding } from '../flow/pocket.ts';
@@ -47,7 +49,7 @@ export function spinningScene(scene: SpinningScene): (progress: number) => Scene
       ),
     ),
     ...rowWords(scene, layout),
-    ...captionMarks(caption, layout, scene.size),
+    ...captionHem('spinning', caption, scene.size, captionSize(layout.text, layout.roomy)),
   ];
   const parts = [...machines.flatMap((machine) => machine.parts), ...zone.parts];
   const ride = mainPath(layout, layout.nipX + 14, layout.text * 0.7);
@@ -103,17 +105,27 @@ const mainPath = ({ rowY, foldX, axisY }: SpinningLayout, toX: number, fromX = -
   [toX, axisY],
 ];
 
-const moisturePath = ({ zone, text, hardPocket, pad }: SpinningLayout): Point[] => [
-  [hardPocket.x + hardPocket.width + text * 5, zone.y + zone.height - pad - text * 0.6],
-  [hardPocket.x + hardPocket.width + text * 9, zone.y + zone.height - pad - text * 0.6],
-];
+/** Accounts that have no pocket are named at the lower right of the zone, one a line; their pieces are counted above the names. */
+const LOOSE_LINES = 2;
+const looseTop = ({ zone, text, pad, roomy }: SpinningLayout): number =>
+  zone.y + zone.height - pad - (roomy ? linesHeight(LOOSE_LINES, text) : 0);
+
+/** Where the drops of the air's moisture are counted. */
+const moisturePath = (layout: SpinningLayout): Point[] => {
+  const { zone, text, pad } = layout;
+  const [right, y] = [zone.x + zone.width - pad, looseTop(layout) - text];
+  return [
+    [right - text * 8, y],
+    [right - text * 4, y],
+  ];
+};
 
 /** Where drops that leave as vapour, and fly that nobody sweeps up, are counted: at the lower right of the zone. */
-const airBox = ({ zone, text }: SpinningLayout): Box => ({
-  x: zone.x + zone.width - text * 3.4,
-  y: zone.y + zone.height - text * 2.6,
-  width: text * 2.6,
-  height: text * 2,
+const airBox = (layout: SpinningLayout): Box => ({
+  x: layout.zone.x + layout.zone.width - layout.text * 3.4,
+  y: looseTop(layout) - layout.text * 2.2,
+  width: layout.text * 2.6,
+  height: layout.text * 2,
 });
 
 const strips = (masses: Masses, pxPerKg: number): BandStrip[] =>
@@ -183,7 +195,7 @@ function pocketBoxes(scene: SpinningScene, layout: SpinningLayout): Map<OutAccou
 function rowWords(scene: SpinningScene, { text, machines, rowY, bandPx, pad, roomy }: SpinningLayout): Mark[] {
   const { labels } = scene;
   const y = Math.max(4, rowY - bandPx / 2 - text * 1.75);
-  const marks: Mark[] = slip('spinning/in', labels.in('lot'), [pad, roomy ? y : rowY + bandPx / 2 + 5], {
+  const marks: Mark[] = slipAt('spinning/in', labels.in('lot'), [pad, roomy ? y : rowY + bandPx / 2 + 5], {
     size: text,
     bold: true,
     ...(roomy ? {} : { width: machines[0]!.x + 14 }),
@@ -192,7 +204,7 @@ function rowWords(scene: SpinningScene, { text, machines, rowY, bandPx, pad, roo
   scene.machines.forEach((id, i) => {
     const box = machines[i]!;
     marks.push(
-      ...slip(`spinning/name/${id}`, labels.machines[id], [box.x + box.width + 5, y], { size: text, italic: true }),
+      ...slipAt(`spinning/name/${id}`, labels.machines[id], [box.x + box.width + 5, y], { size: text, italic: true }),
     );
   });
   return marks;
@@ -215,39 +227,19 @@ function outWords(
       return [];
     }
     if (account === 'lot' || account === 'hardWaste') {
-      const width = zone.width * (account === 'lot' ? (roomy ? 0.19 : 0.3) : roomy ? 0.18 : 0.33);
-      return lettered(said, [box.x + box.width + text * 0.5, box.y + text * 1.1], {
-        size: text,
-        ink: 'lint',
-        bold: true,
-        width,
-      });
+      const width = zone.width * (account === 'lot' ? (roomy ? 0.19 : 0.3) : roomy ? 0.2 : 0.33);
+      return lettered(
+        linesOf(said, text, width, { bold: true }),
+        [box.x + box.width + text * 0.5, box.y + text * 1.1],
+        { size: text, ink: 'lint', bold: true },
+      );
     }
     const at: Point = wordsBeside ? [box.x + box.width + 6, box.y + 2] : [box.x, box.y + box.height + 4];
-    return slip(`spinning/out/${account}`, said, at, { size: text, bold: true, width: wordsWide });
+    return slipAt(`spinning/out/${account}`, said, at, { size: text, bold: true, width: wordsWide });
   });
   for (const { account } of scene.inflow) if (account !== 'lot') loose.push(scene.labels.in(account));
   if (!roomy) return marks;
   const x = zone.x + zone.width - pad;
-  const from = zone.y + zone.height - pad - (loose.length - 1) * text * 1.25;
-  return [
-    ...marks,
-    ...loose.flatMap((said, i) =>
-      lettered(said, [x, from + i * text * 1.25], { size: text, ink: 'lint', anchor: 'end' }),
-    ),
-  ];
-}
-
-function captionMarks(
-  said: string,
-  { text, roomy, pad }: SpinningLayout,
-  { width, height }: SpinningScene['size'],
-): Mark[] {
-  const size = captionSize(text, roomy);
-  return slip('spinning/caption', said, [pad, height - 6 - slipHeight(said, size, width - 2 * pad)], {
-    size,
-    italic: true,
-    ink: 'walnut',
-    width: width - 2 * pad,
-  });
+  const from = zone.y + zone.height - pad - linesHeight(loose.length - 1, text);
+  return [...marks, ...lettered(loose, [x, from], { size: text, ink: 'lint', anchor: 'end' })];
 }

@@ -1,4 +1,5 @@
-import { type Slot, slip, textWidth } from '../../cloth/slot-words.ts';
+import { textWidth } from '../../cloth/letter-widths.ts';
+import { type Slot, slip } from '../../cloth/slot-words.ts';
 import type { Mark } from '../../display-list.ts';
 import { cylinderPlaces } from './knitting.ts';
 import { loomPlaces } from './loom.ts';
@@ -27,6 +28,7 @@ export function machineWords(scene: WeavingScene, layout: WeavingLayout): Mark[]
             width: loom.x + loom.width * 0.05 - pad,
             height: text * 1.7,
             anchor: 'start',
+            stands: 'top',
           },
       { bold: true },
     ),
@@ -36,7 +38,7 @@ export function machineWords(scene: WeavingScene, layout: WeavingLayout): Mark[]
       ...words(
         'size',
         labels.in('warpSize'),
-        { x: pad, y: pad, width: leftWide, height: tall * (roomy ? 1.8 : 1), anchor: 'end' },
+        { x: pad, y: pad, width: leftWide, height: tall * (roomy ? 1.8 : 1), anchor: 'end', stands: 'top' },
         { bold: true },
       ),
     );
@@ -47,6 +49,7 @@ export function machineWords(scene: WeavingScene, layout: WeavingLayout): Mark[]
     width: bath.width * (has('finish') ? 0.74 : 1),
     height: text * 3,
     anchor: 'start',
+    stands: 'top',
   };
   const airTop = pad + (has('finish') ? text * 3.2 : 0);
   if (has('finish')) marks.push(...words('finish', labels.in('finish'), right, { bold: true }));
@@ -56,7 +59,7 @@ export function machineWords(scene: WeavingScene, layout: WeavingLayout): Mark[]
       ...words(
         'bath',
         labels.bath,
-        textWidth(labels.bath, text, true) + 13 < bath.width * 0.53 && layout.wide
+        textWidth(labels.bath, text, { italic: true }) + 13 < bath.width * 0.53 && layout.wide
           ? {
               x: bath.x + bath.width * 0.475,
               // Under the slip of the air, which may take two lines.
@@ -64,8 +67,16 @@ export function machineWords(scene: WeavingScene, layout: WeavingLayout): Mark[]
               width: bath.width * 0.53,
               height: text * 1.65,
               anchor: 'start',
+              stands: 'top',
             }
-          : { x: bath.x, y: band.y + band.px * 0.78, width: bath.width * 0.8, height: text * 1.65, anchor: 'start' },
+          : {
+              x: bath.x,
+              y: band.y + band.px * 0.62,
+              width: bath.width * 0.8,
+              height: text * 1.65,
+              anchor: 'start',
+              stands: 'top',
+            },
         { italic: true },
       ),
     );
@@ -79,27 +90,28 @@ function partNames({ labels, knit }: WeavingScene, { loom, band, text }: Weaving
     slip(
       `weaving/name/${key}`,
       said,
-      { x: anchor === 'end' ? x - width : anchor === 'middle' ? x - width / 2 : x, y, width, height: line, anchor },
+      {
+        x: anchor === 'end' ? x - width : anchor === 'middle' ? x - width / 2 : x,
+        y,
+        width,
+        height: line,
+        anchor,
+        stands: 'top',
+      },
       { size: text, italic: true },
     );
   if (knit) {
-    const { middle, radius, cones } = cylinderPlaces(loom);
+    const { cones } = cylinderPlaces(loom);
     return [
-      ...name(
-        'needles',
-        names.needles,
-        middle[0] + radius * 1.1,
-        loom.y + loom.height - line - 2,
-        loom.width * 0.3,
-        'start',
-      ),
+      // Ends where the machine does, clear of the name of the bath.
+      ...name('needles', names.needles, loom.x + loom.width, loom.y + loom.height - line - 2, loom.width * 0.45, 'end'),
       ...name('cones', names.cones, cones[0]![0] + text, loom.y + 2, loom.width * 0.3, 'start'),
     ];
   }
   const at = loomPlaces(loom);
   return [
     ...name('warpBeam', names.warpBeam, loom.x + loom.width * 0.05, band.y + band.px / 2 + 4, loom.width * 0.5, 'end'),
-    ...name('shafts', names.shafts, at.shaftsX - at.shaftPitch * 3.4, loom.y + 2, loom.width * 0.26, 'end'),
+    ...name('shafts', names.shafts, at.shaftsX - at.shaftPitch * 3, loom.y + 2, loom.width * 0.26, 'end'),
     ...name('reed', names.reed, at.reedX + 2, at.level + at.lift * 1.25, loom.width * 0.2, 'middle'),
     ...name('clothBeam', names.clothBeam, at.clothBeam[0] + at.beamPx, at.level - line - 16, loom.width * 0.4, 'end'),
   ];

@@ -26,7 +26,7 @@ export const captionSize = (text: number, roomy: boolean): number => (roomy ? Ma
 export function layWeaving({ size: { width, height } }: WeavingScene, caption: string): WeavingLayout {
   const wide = width > height * 1.15;
   const roomy = width > 500;
-  const text = roomy ? Math.min(20, Math.max(14, width / 56)) : 13;
+  const text = roomy ? Math.min(22, Math.max(14, width / (wide ? 56 : 46))) : 13;
   const pad = roomy ? Math.max(9, width * 0.014) : 6;
   const foot = height - hemPx(caption, width, captionSize(text, roomy)) - pad * 0.6;
   const rowTall = height * (wide ? 0.4 : roomy ? 0.29 : 0.32);

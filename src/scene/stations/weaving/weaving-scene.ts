@@ -1,7 +1,8 @@
 import { bandMarks } from '../../cloth/band.ts';
+import { textWidth } from '../../cloth/letter-widths.ts';
 import { patch } from '../../cloth/patch.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
-import { letter, slip, textWidth } from '../../cloth/slot-words.ts';
+import { letter, slip } from '../../cloth/slot-words.ts';
 import { type DisplayList, group, type Mark, type Point } from '../../display-list.ts';
 import type { MovingPiece, SceneFrame } from '../../scene-frame.ts';
 import { captionHem } from '../flow/caption-hem.ts';

@@ -3,25 +3,28 @@ import { uplandColour } from '../../../../src/model/classing/colour.ts';
 import { farms } from '../../../../src/model/farms.ts';
 import type { Season } from '../../../../src/model/season.ts';
 import { ledgerOf } from '../../../../src/pages/season/ledger-panel.tsx';
-import { classingPicture } from '../../../../src/pages/season/pictures/classing-picture.ts';
+import { classingInput, classingPicture } from '../../../../src/pages/season/pictures/classing-picture.ts';
 import { flatMarks, groupsOf, type TextMark } from '../../../../src/scene/display-list.ts';
 import { frameAtRest, type SceneFrame } from '../../../../src/scene/scene-frame.ts';
+import { classingScene } from '../../../../src/scene/stations/classing/classing-scene.ts';
 import { ledgerRows } from '../../../../src/ui/ledger-rows.ts';
 import {
   allText,
   checkedSizes,
   countFaults,
+  crossedWords,
   decided,
   farmSeasons,
   markFaults,
   smallWords,
   spokenWords,
+  twice,
   wordFaults,
 } from './scene-checks.ts';
 
 const desk = checkedSizes[0];
 /** Desk, projector, phone and tall screen, and two that the page gives a picture between its head and its foot. */
-const everySize = [...checkedSizes, { width: 808, height: 386 }, { width: 590, height: 365 }] as const;
+const everySize = [...checkedSizes, { width: 600, height: 420 }] as const;
 const english = spokenWords('en');
 const at = (progress: number) => ({ dayOfYear: 300, progress });
 const frameOf = (season: Season, progress: number, size: (typeof everySize)[number] = desk, words = english) =>
@@ -72,11 +75,16 @@ describe.each(farmSeasons.map((season) => [season.scenario.id, season] as const)
     expect(half).not.toContain(price);
   });
 
+  test.each(everySize)('at $width x $height words twice as long stay inside and apart', (size) => {
+    const frameAt = classingScene(twice(classingInput(season, english, size)!));
+    for (const progress of [0, 1]) expect(wordFaults(frameAt(progress))).toEqual([]);
+  });
+
   test.each(everySize)('all words and marks lie in $width x $height, in both languages and units', (size) => {
     for (const words of [spokenWords('en'), spokenWords('es'), spokenWords('es', 'metric')])
       for (const progress of [0, 0.4, 1]) {
         const frame = frameOf(season, progress, size, words);
-        expect([...wordFaults(frame), ...smallWords(frame), ...markFaults(frame)]).toEqual([]);
+        expect([...wordFaults(frame), ...smallWords(frame), ...crossedWords(frame), ...markFaults(frame)]).toEqual([]);
         expect(frame.moving.length).toBeLessThan(150);
       }
   });

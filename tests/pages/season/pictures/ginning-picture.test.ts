@@ -15,7 +15,7 @@ import { decided, everyWords, pictureSizes, seasonOf } from './picture-cases.ts'
 const english = everyWords[0]!;
 const desk = pictureSizes[0]!;
 /** What the page gives on a small laptop and on a tall screen. */
-const sizes: readonly PictureSize[] = [...pictureSizes, { width: 808, height: 388 }, { width: 1010, height: 960 }];
+const sizes: readonly PictureSize[] = [...pictureSizes];
 const at = (progress: number) => ({ dayOfYear: 290, progress });
 const frameOf = (season: Parameters<typeof ginningPicture.layOut>[0], progress: number, size = desk, words = english) =>
   ginningPicture.layOut(season, words, size)(at(progress))!;

@@ -34,7 +34,7 @@ const cases: readonly (readonly [string, Season])[] = [
   ['no storage', atOnce],
 ];
 /** And what the page gives on a small laptop and on a tall screen. */
-const sizes: readonly PictureSize[] = [...checkedSizes, { width: 808, height: 388 }, { width: 1010, height: 900 }];
+const sizes: readonly PictureSize[] = [...checkedSizes];
 const frameOf = (season: Season, words = english, size: PictureSize = checkedSizes[0], progress = 1) =>
   modulePicture.layOut(season, words, size)(at(progress))!;
 const countIn = ({ still, over }: SceneFrame, name: string) =>

@@ -10,10 +10,10 @@ import type { PictureSize } from '../../../../src/pages/season/pictures/picture.
 
 /** The sizes a picture is shown at: desk, projector, phone, tall screen. */
 export const pictureSizes: readonly PictureSize[] = [
-  { width: 808, height: 430 },
-  { width: 600, height: 420 },
-  { width: 358, height: 376 },
-  { width: 1010, height: 1050 },
+  { width: 808, height: 388 },
+  { width: 550, height: 341 },
+  { width: 366, height: 384 },
+  { width: 1016, height: 960 },
 ];
 
 export const everyWords: readonly Words[] = [

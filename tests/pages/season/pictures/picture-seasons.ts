@@ -17,10 +17,10 @@ export const seasons: readonly { readonly farm: string; readonly season: Season 
 
 /** A desk, a projector, a phone and a kiosk, px. */
 export const sizes = [
-  { width: 808, height: 430 },
-  { width: 600, height: 420 },
-  { width: 358, height: 376 },
-  { width: 1010, height: 1050 },
+  { width: 808, height: 388 },
+  { width: 550, height: 341 },
+  { width: 366, height: 384 },
+  { width: 1016, height: 960 },
 ] as const;
 
 const messagesOf: Readonly<Record<Language, Messages>> = { en, es };

@@ -25,7 +25,7 @@ import {
 const english = spokenWords('en');
 const desk = checkedSizes[0];
 /** What the page gives on a small laptop and on a tall screen, besides. */
-const sizes: readonly PictureSize[] = [...checkedSizes, { width: 808, height: 388 }, { width: 1010, height: 960 }];
+const sizes: readonly PictureSize[] = [...checkedSizes];
 const at = (progress: number) => ({ dayOfYear: 285, progress });
 const frameOf = (season: Season, progress: number, size: PictureSize = desk, words = english) =>
   pressingPicture.layOut(season, words, size)(at(progress))!;

@@ -8,19 +8,27 @@ import type { Scenario } from '../../../../src/model/scenario.ts';
 import type { Season } from '../../../../src/model/season.ts';
 import type { StationId } from '../../../../src/model/station.ts';
 import { ledgerOf } from '../../../../src/pages/season/ledger-panel.tsx';
+import { textWidth } from '../../../../src/scene/cloth/letter-widths.ts';
 import type { Shown } from '../../../../src/scene/cloth/part-cloth.ts';
-import { textWidth } from '../../../../src/scene/cloth/slot-words.ts';
-import { flatMarks, type TextMark } from '../../../../src/scene/display-list.ts';
+import { isInside } from '../../../../src/scene/cloth/point.ts';
+import {
+  flatMarks,
+  type PatchMark,
+  type Point,
+  type Stitch,
+  type StitchesMark,
+  type TextMark,
+} from '../../../../src/scene/display-list.ts';
 import { frameAtRest, type SceneFrame } from '../../../../src/scene/scene-frame.ts';
 import { shownKg, shownParts } from '../../../../src/scene/stations/flow/flow-input.ts';
 import { inkOnPad, textInks } from '../../../../src/style/inks.ts';
 
 /** Desk, projector, phone, tall screen. */
 export const checkedSizes = [
-  { width: 808, height: 430 },
-  { width: 600, height: 420 },
-  { width: 358, height: 376 },
-  { width: 1010, height: 1050 },
+  { width: 808, height: 388 },
+  { width: 550, height: 341 },
+  { width: 366, height: 384 },
+  { width: 1016, height: 960 },
 ] as const;
 
 const messagesOf: Readonly<Record<Language, Messages>> = { en, es };
@@ -48,8 +56,9 @@ interface Span {
   readonly top: number;
   readonly bottom: number;
 }
-function spanOf({ text, size, x, y, anchor, italic }: TextMark): Span {
-  const width = textWidth(text, size, italic);
+function spanOf(mark: TextMark): Span {
+  const { text, size, x, y, anchor } = mark;
+  const width = textWidth(text, size, mark);
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
   return { text, left, right: left + width, top: y - size * 0.74, bottom: y + size * 0.2 };
 }
@@ -76,6 +85,53 @@ export function wordFaults(frame: SceneFrame): string[] {
         other.top < one.bottom - slack
       )
         faults.push(`"${one.text}" lies on "${other.text}"`);
+  });
+  return faults;
+}
+
+/** Whether cloth painted after some mark and before the words lies over a point. */
+const isCovered = (point: Point, later: readonly (PatchMark | StitchesMark | TextMark)[]): boolean =>
+  later.some((mark) => mark.kind === 'patch' && isInside(point, mark.points));
+
+/** Words that a stitch on the same cloth runs through, or that cloth painted later hides, one line each. */
+export function crossedWords(frame: SceneFrame): string[] {
+  const marks = [...flatMarks([...frame.still, ...frame.over])];
+  const faults: string[] = [];
+  marks.forEach((mark, i) => {
+    if (mark.kind !== 'text') return;
+    const { left, right, top, bottom } = spanOf(mark);
+    const { size } = mark;
+    // What a letter without ascender or descender covers, and not the last of its width, which is slack.
+    const inner = {
+      left: left + size * 0.1,
+      right: right - size * 0.4,
+      top: top + size * 0.25,
+      bottom: bottom - size * 0.24,
+    };
+    const crosses = ([x0, y0, x1, y1]: Stitch) =>
+      Array.from({ length: 9 }, (_, k): Point => [x0 + ((x1 - x0) * k) / 8, y0 + ((y1 - y0) * k) / 8]).find(
+        ([x, y]) => x > inner.left && x < inner.right && y > inner.top && y < inner.bottom,
+      );
+    for (let k = 0; k < i; k++) {
+      const below = marks[k]!;
+      const stitches =
+        below.kind === 'stitches' ? below.stitches : below.kind === 'patch' ? below.stitch?.stitches : [];
+      const hit = stitches?.flatMap((stitch) => {
+        const point = crosses(stitch);
+        return point && !isCovered(point, marks.slice(k + 1, i)) ? [point] : [];
+      })[0];
+      if (hit) {
+        faults.push(`a stitch in ${(below.kind === 'patch' ? below.stitch! : below).ink} runs through "${mark.text}"`);
+        break;
+      }
+    }
+    const middle: Point = [(inner.left + inner.right) / 2, (inner.top + inner.bottom) / 2];
+    if (
+      [[inner.left, middle[1]] as Point, middle, [inner.right, middle[1]] as Point].some((point) =>
+        isCovered(point, marks.slice(i + 1)),
+      )
+    )
+      faults.push(`"${mark.text}" is covered`);
   });
   return faults;
 }
@@ -147,7 +203,7 @@ export const allText = (frame: SceneFrame): string =>
     .join(' ');
 
 /** Keys whose texts are no words: what a thing is, not what it is called. */
-const notWords = ['account', 'method', 'kind', 'id', 'cover', 'verdict', 'machine'];
+const notWords = ['account', 'method', 'kind', 'id', 'cover', 'verdict', 'machine', 'structure', 'finish', 'wrap'];
 
 /** The same words twice over: as long as a translation could ever be. */
 export function twice<Value>(value: Value): Value {

@@ -7,6 +7,7 @@ export const harvestWords = {
   minutes: { one: '{n} minute', other: '{n} minutes' } as PluralForms,
   minutesOf: 'of the machine, one bale',
   drum: 'Spindle drum, seen from above',
+  drumShort: 'Spindle drum',
   doffer: 'Doffers',
   wetPad: 'Wet pad',
   sack: 'Picking sack, cut open',

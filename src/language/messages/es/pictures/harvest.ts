@@ -6,6 +6,7 @@ export const harvestWords: typeof english = {
   minutes: { one: '{n} minuto', many: '{n} de minutos', other: '{n} minutos' },
   minutesOf: 'de máquina, una paca',
   drum: 'Husillos, desde arriba',
+  drumShort: 'Husillos',
   doffer: 'Desprendedores',
   wetPad: 'Almohadilla mojada',
   sack: 'Saco de pizca, abierto por un lado',

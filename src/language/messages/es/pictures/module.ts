@@ -15,7 +15,7 @@ export const moduleWords: typeof english = {
     other: '{n} módulos largos de {mass}',
   },
   wagon: { one: '{n} carreta de {mass}', many: '{n} de carretas de {mass}', other: '{n} carretas de {mass}' },
-  moistureBoth: 'Humedad: de {came} a {goes}',
+  moistureBoth: 'Humedad: {came} a {goes}',
   feet: '{n} pies',
   captionPieces: 'Un copo, semilla o gota vale {tuft}; una pizca de basura, {bit}.',
   captionShort: 'Copo, semilla o gota: {tuft}. Pizca: {bit}.',
