@@ -1,5 +1,5 @@
 import { cutPiece, PIECE_CUTS } from '../cloth/piece.ts';
-import { slotIn, words } from '../cloth/sewn-words.ts';
+import { letter, slotIn } from '../cloth/slot-words.ts';
 import { group, type Mark } from '../display-list.ts';
 import { type Stretch, type TraceDrawing, wordsPx } from './trace-drawing.ts';
 
@@ -21,12 +21,12 @@ export function bollStretch({ bolls }: TraceDrawing, top: number, width: number)
   }).flat();
   return {
     marks: [
-      ...words(bolls.text, slotIn({ x: edge, y: top + edge * 0.7, width: width - 2 * edge, height: size * 2.4 }), {
+      ...letter(bolls.text, slotIn({ x: edge, y: top + edge * 0.7, width: width - 2 * edge, height: size * 2.4 }), {
         size: size * 1.9,
         bold: true,
         ink: 'lint',
       }),
-      ...words(
+      ...letter(
         bolls.scale,
         slotIn({ x: edge, y: top + edge * 0.7 + size * 2.4, width: width - 2 * edge, height: size * 1.6 }),
         { size, ink: 'lint', italic: true },

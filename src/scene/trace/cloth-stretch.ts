@@ -1,6 +1,6 @@
 import { patch } from '../cloth/patch.ts';
 import { rectangle } from '../cloth/point.ts';
-import { slip, slotIn, tag } from '../cloth/sewn-words.ts';
+import { slip, slotIn, tag } from '../cloth/slot-words.ts';
 import { group, type Mark } from '../display-list.ts';
 import { patchwork } from './patchwork.ts';
 import { pieceOutline } from './piece-shapes.ts';

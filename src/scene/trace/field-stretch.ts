@@ -1,7 +1,7 @@
 import { leafMarks } from '../cloth/leaf.ts';
 import { patch } from '../cloth/patch.ts';
 import { rectangle } from '../cloth/point.ts';
-import { slip, slotIn, words } from '../cloth/sewn-words.ts';
+import { letter, slip, slotIn } from '../cloth/slot-words.ts';
 import { group, type Mark, type Stitch } from '../display-list.ts';
 import { ruleHeight, scaleRule } from './scale-rule.ts';
 import { type Stretch, type TraceDrawing, wordsPx } from './trace-drawing.ts';
@@ -71,8 +71,8 @@ export function fieldStretch(drawing: TraceDrawing, top: number, width: number):
   const inner = width - 2 * edge;
   const ruleWidth = field.ruleFeet * px;
   const ruleY = y + Math.max(deep, short) + 22;
-  const line = (text: string, at: number, style: Parameters<typeof words>[2], height = style.size * 1.5) =>
-    words(text, slotIn({ x: edge, y: at, width: inner, height }), style);
+  const line = (text: string, at: number, style: Parameters<typeof letter>[2], height = style.size * 1.5) =>
+    letter(text, slotIn({ x: edge, y: at, width: inner, height }), style);
   return {
     marks: [
       ...line(field.text, top + edge * 0.7, { size: size * 1.9, bold: true, ink: 'ink' }, size * 2.3),
@@ -133,7 +133,7 @@ export function waterStretch(drawing: TraceDrawing, top: number, width: number):
   const end = y + rain + irrigation;
   return {
     marks: [
-      ...words(water.scale, slotIn({ x, y: top + edge * 0.6, width: inner, height: size * 1.6 }), {
+      ...letter(water.scale, slotIn({ x, y: top + edge * 0.6, width: inner, height: size * 1.6 }), {
         size,
         italic: true,
         ink: 'lint',
@@ -151,7 +151,7 @@ export function waterStretch(drawing: TraceDrawing, top: number, width: number):
             ]
           : [],
       ),
-      ...words(
+      ...letter(
         `${water.rain.text}, ${water.irrigation.text}`,
         slotIn({ x, y: end + 8, width: inner, height: size * 3 }),
         {

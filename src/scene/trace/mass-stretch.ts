@@ -1,6 +1,6 @@
 import type { InkName } from '../../style/inks.ts';
 import { patch } from '../cloth/patch.ts';
-import { type Slot, slip, slotIn, tag } from '../cloth/sewn-words.ts';
+import { type Slot, slip, slotIn, tag } from '../cloth/slot-words.ts';
 import { group, type Mark, type Point } from '../display-list.ts';
 import { ruleHeight, scaleRule } from './scale-rule.ts';
 import { type Stretch, type TraceDrawing, type Weighed, wordsPx } from './trace-drawing.ts';

@@ -1,5 +1,5 @@
 import type { InkName } from '../../style/inks.ts';
-import { slotIn, words } from '../cloth/sewn-words.ts';
+import { letter, slotIn } from '../cloth/slot-words.ts';
 import type { Mark, Stitch } from '../display-list.ts';
 
 /** A rule of a stated length with its words after it, or under it where they are long; the scale of a stretch. */
@@ -20,7 +20,7 @@ export function scaleRule(
   const from = beside ? x + length + 12 : x;
   return [
     { kind: 'stitches', stitches, ink, width: 2, flat: true },
-    ...words(
+    ...letter(
       text,
       slotIn(
         { x: from, y: beside ? y - size * 0.7 : y + 8, width: width - (from - x), height: size * 2.5 },
