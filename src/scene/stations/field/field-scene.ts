@@ -7,11 +7,12 @@ import type { MovingPiece, SceneFrame } from '../../scene-frame.ts';
 import { type LaidNode, layPlant } from '../plant/plant-layout.ts';
 import { plantMarks } from '../plant/plant-marks.ts';
 import type { DrawnPlant } from '../plant/plant-sample.ts';
-import { backingMark, skyMarks, soilMarks, soilWaterMarks } from './ground.ts';
+import { backingMark, skyMarks, soilMarks } from './ground.ts';
 import { type HeatTape, heatLaidMarks, heatTapeMarks } from './heat-tape.ts';
 import { type HeightTick, heightNotchMarks, heightTapeMarks } from './height-tape.ts';
 import { fieldPlot, type Plot } from './plot.ts';
 import { bareRowsMarks, cropRowsMarks } from './rows.ts';
+import { soilWaterMarks } from './soil-water.ts';
 import { cloudMarks, dropPieces, dropsOf, type FieldWeather, rainPath, sunPart } from './weather.ts';
 
 /** What stays the same on every day of a station: one plant, its tapes and the words. */
