@@ -1,7 +1,8 @@
 import type { InkName } from '../../style/inks.ts';
+import { textWidth } from '../cloth/letter-widths.ts';
 import { patch } from '../cloth/patch.ts';
 import { rectangle } from '../cloth/point.ts';
-import { letter, slotAt, textWidth } from '../cloth/slot-words.ts';
+import { letter, slotAt } from '../cloth/slot-words.ts';
 import { type DisplayList, group, type Mark } from '../display-list.ts';
 
 /** A strip of cloth as long as a stream is heavy. */
