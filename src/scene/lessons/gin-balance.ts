@@ -66,7 +66,7 @@ export function ginBalanceMarks({ width, rows, parts, mostKg }: GinBalanceScene)
 
 const kgOf = (strip: Strip): number => strip.reduce((sum, { kg }) => sum + kg, 0);
 
-const hasRoom = (text: string, wide: number): boolean => textWidth(text, textPx) < wide - 6;
+const hasRoom = (text: string, wide: number): boolean => textWidth(text, textPx, { bold: true }) < wide - 6;
 
 /** Names of parts too narrow to hold them, under the strip: to the left of the one before the last, to the right of the last. */
 function namesBelow(strip: Strip, names: GinBalanceScene['parts'], x: number, y: number, scale: number): Mark[] {
@@ -76,7 +76,7 @@ function namesBelow(strip: Strip, names: GinBalanceScene['parts'], x: number, y:
     at += kg * scale;
     if (hasRoom(names[part], kg * scale)) return [];
     const last = i === strip.length - 1;
-    const wide = textWidth(names[part], textPx) + 4;
+    const wide = textWidth(names[part], textPx, { bold: true }) + 4;
     const middle = (from + at) / 2;
     return [
       { kind: 'stitches', stitches: [[middle, y, middle, y + 8]], ink: 'ink', width: 1.3, flat: true },
