@@ -36,7 +36,10 @@ function Figure({ traced, said, figure }: StepProps & { readonly figure: TraceKe
   const words = useWords();
   const formats = traceFormats(words, said);
   const { account, familiar } = traced;
-  const textOf = (at: TraceCase) => backText(figure, account.cases[at], familiar.id, formats);
+  const textOf = (at: TraceCase) =>
+    figure === 'familiar' && at !== 'middle'
+      ? formats.times(account.cases[at].squareMetres, familiar.id)
+      : backText(figure, account.cases[at], familiar.id, formats);
   const name = said.figures[figure];
   const sourceOf = (at: TraceCase): WorkingSource =>
     traceSource(`${figure}/${at}`, name, traced, words, async () => {

@@ -2,33 +2,31 @@ import { useMemo } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { paintSvg } from '../../scene/paint-svg.ts';
+import type { TraceDrawing } from '../../scene/trace/trace-drawing.ts';
 import { traceScene } from '../../scene/trace/trace-scene.ts';
 import { Picture } from '../../ui/picture.tsx';
 import { useWidth } from '../../ui/use-width.ts';
 import type { Theme } from '../preferences.ts';
-import type { TraceAsked } from './trace-link.ts';
 import type { Traced } from './trace-of.ts';
-import { traceDrawing } from './trace-picture.ts';
 import { traceFormats } from './trace-text.ts';
 import type { TraceWords } from './use-trace-words.ts';
 
 export interface TraceFigureProps {
   readonly traced: Traced;
-  readonly asked: TraceAsked;
   readonly name: string;
   readonly said: TraceWords;
   readonly theme: Theme;
+  readonly drawingAt: (width: number) => TraceDrawing;
 }
 
 const first = 560;
-const widest = 900;
+const widest = 1040;
 
 /** The tall picture of the whole way, drawn as wide as its place is. */
-export function TraceFigure({ traced, asked, name, said, theme }: TraceFigureProps) {
+export function TraceFigure({ traced, name, said, theme, drawingAt }: TraceFigureProps) {
   const words = useWords();
   const [place, measured] = useWidth<HTMLElement>(first);
   const width = Math.min(widest, measured);
-  const drawingAt = useMemo(() => traceDrawing(traced, asked, name, words, said), [traced, asked, name, words, said]);
   const scene = useMemo(() => traceScene(drawingAt(width), width), [drawingAt, width]);
   const svg = useMemo(() => paintSvg(scene.list, { width: scene.width, height: scene.height, theme }), [scene, theme]);
   const formats = traceFormats(words, said);

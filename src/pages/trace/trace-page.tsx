@@ -4,6 +4,7 @@ import { problemText } from '../../language/problem-text.ts';
 import { useWords } from '../../language/words.ts';
 import { farms } from '../../model/farms.ts';
 import type { Problem } from '../../model/problem.ts';
+import { traceScene } from '../../scene/trace/trace-scene.ts';
 import { encodeRun } from '../../statechart/saved-run.ts';
 import { OneWorkingOpen } from '../../ui/open-working.tsx';
 import { ElsewhereNotes } from '../farm/elsewhere-notes.tsx';
@@ -12,11 +13,13 @@ import type { Theme } from '../preferences.ts';
 import { hashOf } from '../route.ts';
 import { ChooseProject } from './choose-project.tsx';
 import { ChooseThrough } from './choose-through.tsx';
+import { KeepTrace } from './keep-trace.tsx';
 import { StepsBack } from './steps-back.tsx';
 import { TraceAnswer } from './trace-answer.tsx';
 import { TraceFigure } from './trace-figure.tsx';
 import { decodeTrace, encodeTrace, type TraceAsked } from './trace-link.ts';
 import { type Traced, throughOf, traceOf } from './trace-of.ts';
+import { traceDrawing } from './trace-picture.ts';
 import { type TraceWords, useTraceWords } from './use-trace-words.ts';
 import { WayForward } from './way-forward.tsx';
 import { WhyDiffers } from './why-differs.tsx';
@@ -60,6 +63,7 @@ function useAsked(query: string) {
     asked,
     through,
     from: from as 'open' | 'link' | 'default',
+    link: `${location.href.split('#')[0]}${hash}`,
     problems: decoded.problems,
     ask: (some: Partial<TraceAsked>) => setAsked((before) => ({ ...before, ...some })),
   };
@@ -76,7 +80,7 @@ function nameOf({ project, count, own }: TraceAsked, said: TraceWords, words: Re
 function TraceView({ query, theme, said }: TracePageProps & { readonly said: TraceWords }) {
   const words = useWords();
   const { messages, formats: plain } = words;
-  const { asked, through, from, problems, ask } = useAsked(query);
+  const { asked, through, from, link, problems, ask } = useAsked(query);
   const traced = useMemo(() => traceOf(asked, asked.stated ? null : through.season), [asked, through]);
   const name = nameOf(asked, said, words);
   useEffect(() => {
@@ -103,13 +107,7 @@ function TraceView({ query, theme, said }: TracePageProps & { readonly said: Tra
         <ChooseThrough through={through} asked={asked} from={from} said={said} onAsk={ask} />
       </section>
       {isTraced(traced) ? (
-        <>
-          <TraceAnswer traced={traced} name={name} said={said} />
-          <TraceFigure traced={traced} asked={asked} name={name} said={said} theme={theme} />
-          <StepsBack traced={traced} said={said} />
-          <WayForward traced={traced} asked={asked} said={said} onAsk={ask} />
-          <WhyDiffers traced={traced} said={said} />
-        </>
+        <TraceResult traced={traced} asked={asked} name={name} said={said} theme={theme} link={link} onAsk={ask} />
       ) : (
         traced.map((problem) => (
           <p key={problem.field} role="status">
@@ -117,6 +115,41 @@ function TraceView({ query, theme, said }: TracePageProps & { readonly said: Tra
           </p>
         ))
       )}
+    </>
+  );
+}
+
+interface TraceResultProps {
+  readonly traced: Traced;
+  readonly asked: TraceAsked;
+  readonly name: string;
+  readonly said: TraceWords;
+  readonly theme: Theme;
+  readonly link: string;
+  readonly onAsk: (some: Partial<TraceAsked>) => void;
+}
+
+/** Width that the picture is saved in, px. */
+const savedWidth = 720;
+
+/** The answer, the picture, the steps beside it, and what is below them. */
+function TraceResult({ traced, asked, name, said, theme, link, onAsk }: TraceResultProps) {
+  const words = useWords();
+  const drawingAt = useMemo(() => traceDrawing(traced, asked, name, words, said), [traced, asked, name, words, said]);
+  return (
+    <>
+      <TraceAnswer traced={traced} name={name} said={said} />
+      <TraceFigure traced={traced} name={name} said={said} theme={theme} drawingAt={drawingAt} />
+      <StepsBack traced={traced} said={said} />
+      <KeepTrace
+        traced={traced}
+        said={said}
+        theme={theme}
+        link={link}
+        sceneOf={() => traceScene(drawingAt(savedWidth), savedWidth)}
+      />
+      <WayForward traced={traced} asked={asked} said={said} onAsk={onAsk} />
+      <WhyDiffers traced={traced} said={said} />
     </>
   );
 }

@@ -84,7 +84,11 @@ export function traceDrawing(
     title: name,
     cloth,
     many: asked.project !== 'own' && asked.count > 1 ? name : '',
-    clothTags: [{ name: figures.clothArea, text: formats.cloth(middle.clothSquareYards) }],
+    clothTags: [
+      { name: figures.clothArea, text: formats.cloth(middle.clothSquareYards) },
+      { name: figures.yarnLength, text: formats.yarn(middle.yarnKilometres) },
+      { name: figures.fibres, text: formats.many(middle.fibres) },
+    ],
     layers: { top: picture.top, batting: picture.batting, backing: picture.backing },
     clothRule: { inches: 1, text: '' },
     masses: {

@@ -48,6 +48,8 @@ export function traceFormats(words: Words, { units, familiar }: TraceWords) {
       const value = us ? squareMetres / METRES_PER_FOOT ** 2 : squareMetres;
       return written(value, us ? units.squareFeet : words.messages.units.squareMetres.sign, fewDecimals(value));
     },
+    /** How many times a familiar thing goes into a field, without its name. */
+    times: (squareMetres: number, id: FamiliarId) => counted(squareMetres / familiarOf(id).squareMetres),
     familiar: (squareMetres: number, id: FamiliarId) => {
       const times = squareMetres / familiarOf(id).squareMetres;
       const decimals = fewDecimals(times);

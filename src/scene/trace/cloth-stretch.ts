@@ -18,8 +18,8 @@ function extent(cloth: DrawnCloth): readonly [number, number] {
 /** px for an inch of the cloth in a stretch so wide. */
 export function clothScale(cloth: DrawnCloth, width: number): number {
   const [wide, long] = extent(cloth);
-  const room = width < 460 ? 0.58 : 0.6;
-  return Math.min((width * room - edge) / wide, Math.max(220, width * 0.6) / long);
+  const room = width < 460 ? 0.58 : 0.66;
+  return Math.min((width * room - edge) / wide, (width * 0.8) / long);
 }
 
 function quiltMarks(cloth: Extract<DrawnCloth, { kind: 'quilt' }>, x: number, y: number, scale: number): Mark[] {
@@ -85,6 +85,9 @@ export function clothStretch(drawing: TraceDrawing, top: number, width: number):
           ];
         })
       : [];
+  // As many tags as there is room for above the names of the layers.
+  const taken = (cloth.kind === 'quilt' ? 3 * 1.9 : 0) + (many === '' ? 0 : 2.6);
+  const fitting = Math.max(1, Math.floor((long + 10 - taken * size) / (3.2 * size)));
   return {
     marks: [
       group('cloth-to-scale', cloth.kind === 'quilt' ? quiltMarks(cloth, x, y, scale) : pieceMarks(cloth, x, y, scale)),
@@ -92,11 +95,16 @@ export function clothStretch(drawing: TraceDrawing, top: number, width: number):
       ...(many === ''
         ? []
         : slip('trace/many', many, slotIn({ x: right, y, width: room, height: size * 2 }), { size, bold: true })),
-      ...clothTags.flatMap(({ name, text }, i) =>
+      ...clothTags.slice(0, fitting).flatMap(({ name, text }, i) =>
         tag(
           `trace/cloth/${i}`,
           { text: name, amount: text },
-          slotIn({ x: right, y: y + (many === '' ? 0 : size * 2.6) + i * size * 3.2, width: room, height: size * 3.1 }),
+          slotIn({
+            x: right,
+            y: y + (many === '' ? 0 : size * 2.6) + i * size * 3.2,
+            width: room,
+            height: size * 3.1,
+          }),
           size,
         ),
       ),

@@ -12,6 +12,9 @@ const wideness = 1.7;
 /** Rows closer than this run together, px. */
 const leastRowPx = 6;
 
+/** Edges that are measured are cut along a rule. */
+const straight = { miss: 0.8, snip: 120, bow: 0.001 } as const;
+
 /** How the field lies in a stretch so wide: px for a foot, and its own width and depth, feet. */
 export function fieldScale({ field }: TraceDrawing, width: number) {
   const wideFeet = Math.sqrt(field.squareFeet * wideness);
@@ -44,7 +47,7 @@ function rowMarks(
     const row = Math.floor((i * rows) / drawn);
     const first = Math.ceil((row * drawn) / rows);
     const inRow = Math.ceil(((row + 1) * drawn) / rows) - first;
-    const x = box.x + ((i - first + 0.5) * box.wide) / inRow;
+    const x = box.x + size + ((i - first + 0.5) * (box.wide - 2 * size)) / inRow;
     return leafMarks(
       `trace/plant/${i % 6}`,
       { x, y: ys[row]! - size * 0.4, size, turn: ((i % 6) - 2.5) * 0.5, wide: 1 },
@@ -78,7 +81,9 @@ export function fieldStretch(drawing: TraceDrawing, top: number, width: number):
       ...line(field.text, top + edge * 0.7, { size: size * 1.9, bold: true, ink: 'ink' }, size * 2.3),
       ...line(field.plants.text, top + edge * 0.7 + size * 2.4, { size: size * 1.1, bold: true }),
       ...line(field.plants.scale, top + edge * 0.7 + size * 4, { size, italic: true }),
-      group('field', [patch('trace/field', rectangle(x, y, wide, deep), 'walnutWarm', { shadow: 2.6, seam: 4 })]),
+      group('field', [
+        patch('trace/field', rectangle(x, y, wide, deep), 'walnutWarm', { shadow: 2.6, seam: 4, scissors: straight }),
+      ]),
       ...rowMarks(drawing, { x, y, wide, deep }, px),
       group('familiar', [
         {
@@ -146,13 +151,14 @@ export function waterStretch(drawing: TraceDrawing, top: number, width: number):
                   shadow: 1.2,
                   seam: depth > 16 ? 5 : 0,
                   grain: 0,
+                  scissors: straight,
                 }),
               ]),
             ]
           : [],
       ),
       ...letter(
-        `${water.rain.text}, ${water.irrigation.text}`,
+        `${water.rain.text}. ${water.irrigation.text}.`,
         slotIn({ x, y: end + 8, width: inner, height: size * 3 }),
         {
           size: size * 1.1,

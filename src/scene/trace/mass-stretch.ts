@@ -1,39 +1,60 @@
 import type { InkName } from '../../style/inks.ts';
 import { patch } from '../cloth/patch.ts';
-import { type Slot, slip, slotIn, tag } from '../cloth/slot-words.ts';
+import { letter, slotIn, tag } from '../cloth/slot-words.ts';
 import { group, type Mark, type Point } from '../display-list.ts';
 import { ruleHeight, scaleRule } from './scale-rule.ts';
 import { type Stretch, type TraceDrawing, type Weighed, wordsPx } from './trace-drawing.ts';
 
 const edge = 22;
 const cut = { shadow: 2.6, scissors: { miss: 0.8, snip: 90, bow: 0.002 } } as const;
+const partInks: readonly InkName[] = ['weld', 'walnutPale', 'walnutWarm', 'lint'];
 
 /** px for a kilogram: the seed cotton is the widest. */
 export const massScale = ({ masses }: TraceDrawing, width: number): number =>
-  (width * 0.52 - edge) / masses.seedCotton.kg;
+  (width * 0.54 - edge) / masses.seedCotton.kg;
 
-/** A strip that goes down from one width to another, its left edges given. */
-function strip(
-  name: string,
-  [x0, y0, w0]: readonly [number, number, number],
-  [x1, y1, w1]: readonly [number, number, number],
-  ink: InkName,
-): Mark {
-  const outline: Point[] = [
-    [x0, y0],
-    [x0 + w0, y0],
-    [x1 + w1, y1],
-    [x1, y1],
-  ];
-  const narrow = Math.min(w0, w1);
-  return patch(name, outline, ink, { ...cut, seam: narrow > 18 ? 5 : 0, grain: narrow > 12 ? Math.PI / 2 : null });
+/** A level of the ribbon: where its left edge is, how far down, how wide, px. */
+type Level = readonly [x: number, y: number, wide: number];
+
+/** A piece of the ribbon that goes down through its levels. */
+function strip(name: string, levels: readonly Level[], ink: InkName): Mark {
+  const left = levels.map(([x, y]): Point => [x, y]);
+  const right = levels.map(([x, y, wide]): Point => [x + wide, y]).reverse();
+  const narrow = Math.min(...levels.map(([, , wide]) => wide));
+  return patch(name, [...right.reverse(), ...left.reverse()], ink, {
+    ...cut,
+    seam: narrow > 18 ? 5 : 0,
+    grain: narrow > 12 ? Math.PI / 2 : null,
+  });
 }
 
-interface Label {
-  readonly of: Weighed;
-  /** Where its band is touched by the leader. */
+/** Something named beside the ribbon, with the place that its thread leads to. */
+interface Label extends Pick<Weighed, 'name' | 'text'> {
   readonly from: Point;
-  readonly y: number;
+}
+
+/** Names beside the ribbon, one below the other and as near their places as they fit. */
+function labelled(labels: readonly Label[], right: number, room: number, size: number) {
+  const tall = size * 2.75;
+  let next = Number.NEGATIVE_INFINITY;
+  const marks = labels.flatMap(({ name, text, from }, i): Mark[] => {
+    const y = Math.max(next, from[1] - tall / 2);
+    next = y + tall + 5;
+    const slot = slotIn({ x: right, y, width: room, height: tall });
+    return [
+      {
+        kind: 'stitches',
+        stitches: [[from[0] - 3, from[1], right - 2, y + tall * 0.42]],
+        ink: 'ink',
+        width: 1.2,
+        flat: true,
+      },
+      ...(text === ''
+        ? letter(name, { ...slot, x: right + 4, width: room - 4 }, { size: size * 0.92, ink: 'madder', italic: true })
+        : tag(`trace/mass/tag/${i}`, { text: name, amount: text }, slot, size * 0.95)),
+    ];
+  });
+  return { marks, end: next };
 }
 
 /** The cotton by weight: a ribbon that widens from the cloth down to the seed cotton as what was lost comes back to it. */
@@ -42,122 +63,143 @@ export function massStretch(drawing: TraceDrawing, top: number, width: number): 
   const { cloth, batting, yarn, lint, seed, seedParts, ginWaste, seedCotton } = masses;
   const size = wordsPx(width);
   const px = massScale(drawing, width);
+  const step = size * 5.4;
   const x = edge;
-  const step = Math.max(74, size * 5);
-  const [clothY, yarnY, lintY, ginY, endY] = [0, 1, 2, 3.5, 4.3].map((at) => top + edge + at * step) as [
-    number,
-    number,
-    number,
-    number,
-    number,
+  const y = (at: number) => top + edge + at * step;
+  const [c, b, s, l] = [cloth.kg * px, (batting?.kg ?? 0) * px, yarn.kg * px, lint.kg * px];
+  const [z, w, all] = [seed.kg * px, ginWaste.kg * px, seedCotton.kg * px];
+  const fan = Math.min(18, width * 0.03);
+  const [seedX, wasteX] = [x + l + fan, x + l + z + 2 * fan];
+  const partEnds = seedParts.map((_, i) => seedParts.slice(0, i + 1).reduce((sum, { kg }) => sum + kg * px, 0));
+  const thin = { ...cut, shadow: 1.2, seam: 0, grain: null } as const;
+  const lostOnes: readonly (readonly Point[])[] = [
+    [
+      [x + c, y(0)],
+      [x + s, y(1)],
+      [x + c, y(1)],
+    ],
+    [
+      [x + s + b, y(1)],
+      [x + l, y(2)],
+      [x + s + b, y(2)],
+    ],
   ];
-  const battingGap = batting ? 12 : 0;
-  const wide = (mass: Weighed | null) => (mass ? mass.kg * px : 0);
-  const lintMid = (lintY + ginY) / 2;
-  const spread = 14;
-  const seedX = x + wide(lint) + spread;
-  const wasteX = seedX + wide(seed) + spread;
-  const seedTop = lintMid - step * 0.1;
-  const joinX = x + wide(yarn);
-  const lossPoints: Point[] = [
-    [x + wide(cloth), clothY],
-    [joinX, yarnY],
-    [x + wide(cloth) * 0.98, yarnY],
-  ];
-  const parts: Mark[] = [];
-  let partX = seedX;
-  for (const [i, part] of seedParts.entries()) {
-    const inks: readonly InkName[] = ['weld', 'walnutPale', 'walnutWarm', 'lint'];
-    const w = wide(part);
-    parts.push(
-      patch(
-        `trace/seed/${i}`,
-        [
-          [partX, seedTop - 34],
-          [partX + w, seedTop - 34],
-          [partX + w, seedTop],
-          [partX, seedTop],
-        ],
-        inks[i % inks.length]!,
-        { ...cut, shadow: 1.2, seam: 0, grain: null },
-      ),
-    );
-    partX += w;
-  }
-  const right = width * 0.6;
-  const room = width - right - edge * 0.6;
-  const labels: Label[] = [
-    { of: cloth, from: [x + wide(cloth), clothY + 10], y: clothY - 8 },
-    ...(batting
-      ? [
-          {
-            of: batting,
-            from: [x + wide(cloth) + battingGap + wide(batting), clothY + 30] as Point,
-            y: clothY + step * 0.5,
-          },
-        ]
-      : []),
-    { of: yarn, from: [joinX, yarnY + 6], y: batting ? clothY + step * 1.08 : yarnY - 10 },
-    { of: lint, from: [x + wide(lint), lintY + 8], y: batting ? clothY + step * 1.68 : lintY - 10 },
-    { of: seed, from: [seedX + wide(seed), seedTop + 14], y: lintMid - step * 0.12 },
-    { of: ginWaste, from: [wasteX + wide(ginWaste), ginY - 16], y: ginY - step * 0.42 },
-    { of: seedCotton, from: [x + wide(seedCotton), ginY + (endY - ginY) / 2], y: ginY + 14 },
-  ];
-  const slotAt = (y: number): Slot => slotIn({ x: right, y, width: room, height: size * 2.9 });
-  const leader = ({ from, y }: Label): Mark => ({
-    kind: 'stitches',
-    stitches: [[from[0] + 2, from[1], right - 3, y + size * 1.2]],
-    ink: 'ink',
-    width: 1.1,
-    flat: true,
-  });
+  const right = width * 0.62;
   const ruleWidth = massRule.kg * px;
-  const ruleY = endY + 26;
+  const labels: Label[] = [
+    { ...cloth, from: [x + c, y(0.3)] },
+    ...(batting ? [{ ...batting, from: [x + c + b, y(0.6)] as Point }] : []),
+    { ...yarn, from: [x + s, y(1.3)] },
+    { name: lost, text: '', from: [x + (s + b + l) / 2, y(1.86)] },
+    { ...lint, from: [x + l, y(2.3)] },
+    { ...seed, from: [seedX + z, y(3)] },
+    { ...ginWaste, from: [wasteX + w, y(3.5)] },
+    { ...seedCotton, from: [x + all, y(4.5)] },
+  ];
+  const beside = labelled(labels, right, width - right - edge * 0.7, size);
+  const ruleY = Math.max(y(4.8), beside.end) + 22;
   return {
     marks: [
-      group('cloth-by-weight', [strip('trace/mass/cloth', [x, clothY, wide(cloth)], [x, yarnY, wide(cloth)], 'mid')]),
-      group('lost-by-weight', [
-        patch('trace/lost', lossPoints, 'madder', { ...cut, shadow: 1.2, seam: 0, grain: null }),
+      group(
+        'lost-by-weight',
+        lostOnes.map((outline, i) => patch(`trace/lost/${i}`, outline, 'madder', thin)),
+      ),
+      group('cloth-by-weight', [
+        strip(
+          'trace/mass/cloth',
+          [
+            [x, y(0), c],
+            [x, y(1), c],
+          ],
+          'mid',
+        ),
       ]),
-      group('yarn-by-weight', [strip('trace/mass/yarn', [x, yarnY, wide(yarn)], [x, lintY, wide(yarn)], 'fadedPale')]),
-      ...(batting
+      group('yarn-by-weight', [
+        strip(
+          'trace/mass/yarn',
+          [
+            [x, y(1), s],
+            [x, y(2), s],
+          ],
+          'fadedPale',
+        ),
+      ]),
+      ...(b > 0
         ? [
             group('batting-by-weight', [
               strip(
                 'trace/mass/batting',
-                [x + wide(cloth) + battingGap, clothY, wide(batting)],
-                [x + wide(yarn) + battingGap, lintY, wide(batting)],
+                [
+                  [x + c, y(0), b],
+                  [x + s, y(1), b],
+                  [x + s, y(2), b],
+                ],
                 'lint',
               ),
             ]),
           ]
         : []),
-      group('lint-by-weight', [strip('trace/mass/lint', [x, lintY, wide(lint)], [x, ginY, wide(lint)], 'lint')]),
-      group('seed-by-weight', [
-        strip('trace/mass/seed', [seedX, seedTop, wide(seed)], [x + wide(lint), ginY, wide(seed)], 'walnut'),
-        ...parts,
+      group('lint-by-weight', [
+        strip(
+          'trace/mass/lint',
+          [
+            [x, y(2), l],
+            [x, y(4), l],
+          ],
+          'lint',
+        ),
       ]),
+      group('seed-by-weight', [
+        strip(
+          'trace/mass/seed',
+          [
+            [seedX, y(2.75), z],
+            [seedX, y(3.3), z],
+            [x + l, y(4), z],
+          ],
+          'walnut',
+        ),
+        ...seedParts.map(({ kg }, i) =>
+          patch(
+            `trace/seed/${i}`,
+            [
+              [seedX + partEnds[i]! - kg * px, y(2.4)],
+              [seedX + partEnds[i]!, y(2.4)],
+              [seedX + partEnds[i]!, y(2.75)],
+              [seedX + partEnds[i]! - kg * px, y(2.75)],
+            ],
+            partInks[i % partInks.length]!,
+            thin,
+          ),
+        ),
+      ]),
+      ...letter(
+        seedParts.map(({ name }) => name).join(', '),
+        slotIn({ x: seedX, y: y(2.4) - size * 1.35, width: right - seedX - 6, height: size * 1.3 }, 'start', 'bottom'),
+        { size: size * 0.92, italic: true },
+      ),
       group('gin-waste-by-weight', [
         strip(
           'trace/mass/waste',
-          [wasteX, ginY - step * 0.5, wide(ginWaste)],
-          [x + wide(lint) + wide(seed), ginY, wide(ginWaste)],
+          [
+            [wasteX, y(3), w],
+            [wasteX, y(3.3), w],
+            [x + l + z, y(4), w],
+          ],
           'leafGreen',
         ),
       ]),
       group('seed-cotton-by-weight', [
-        strip('trace/mass/seed-cotton', [x, ginY, wide(seedCotton)], [x, endY, wide(seedCotton)], 'muslin'),
+        strip(
+          'trace/mass/seed-cotton',
+          [
+            [x, y(4), all],
+            [x, y(4.8), all],
+          ],
+          'muslin',
+        ),
       ]),
-      ...labels.map(leader),
-      ...labels.flatMap(({ of, y }, i) =>
-        tag(`trace/mass/tag/${i}`, { text: of.name, amount: of.text }, slotAt(y), size * 0.95),
-      ),
-      ...slip(
-        'trace/lost/slip',
-        lost,
-        slotIn({ x: x + 4, y: yarnY + step * 0.22, width: Math.max(wide(yarn), width * 0.3), height: size * 3.4 }),
-        { size: size * 0.9, ink: 'madder', italic: true },
-      ),
+      ...beside.marks,
       ...scaleRule(
         massRule.text,
         ruleWidth,
