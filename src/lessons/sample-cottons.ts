@@ -5,7 +5,9 @@ import { gaussianByMass, type LengthDistribution } from '../model/length/length-
 import { lengthArrayMm, meanLengthMm, shortFibrePercent } from '../model/length/statistics.ts';
 
 export const sampleCottonIds = ['short', 'medium', 'long', 'pima'] as const;
-export type SampleCottonId = (typeof sampleCottonIds)[number];
+/** Three cottons of one staple, from the most mixed lengths to the most alike. */
+export const evennessIds = ['uneven', 'medium', 'even'] as const;
+export type SampleCottonId = (typeof sampleCottonIds)[number] | (typeof evennessIds)[number];
 
 /** A cotton to lay out in a lesson: what its class card would say, and the fibres that read so. */
 interface SampleCotton {
@@ -17,8 +19,8 @@ interface SampleCotton {
 }
 
 /**
- * Four cottons. The medium one and Pima are crop means (USDA-AMS: upland 2010 to 2012 staple 35.5 and uniformity 1998 to 2002;
- * American Pima); the short and the long one are examples of ours inside the usual range.
+ * Six cottons. The medium one and Pima are crop means (USDA-AMS: upland 2010 to 2012 staple 35.5 and uniformity 1998 to 2002;
+ * American Pima); the others are examples of ours inside the usual range.
  */
 export const sampleCottons: Readonly<Record<SampleCottonId, SampleCotton>> = {
   short: {
@@ -38,6 +40,18 @@ export const sampleCottons: Readonly<Record<SampleCottonId, SampleCotton>> = {
     card: { upperHalfMeanMm: 30.2, uniformityPercent: 82.7 },
     centreMm: 32.09025,
     breaksPerMm: 0.0122555,
+  },
+  uneven: {
+    kind: 'upland',
+    card: { upperHalfMeanMm: 28.2, uniformityPercent: 77 },
+    centreMm: 31.128576,
+    breaksPerMm: 0.0301035,
+  },
+  even: {
+    kind: 'upland',
+    card: { upperHalfMeanMm: 28.2, uniformityPercent: 85 },
+    centreMm: 29.575734,
+    breaksPerMm: 0.0067362,
   },
   pima: {
     kind: 'pima',

@@ -8,6 +8,7 @@ import { type SampleCottonId, sampleCottons } from './sample-cottons.ts';
 
 export const threadSystems = ['ringCarded', 'ringCombed', 'rotor'] as const satisfies readonly SpinningSystem[];
 export const strengthCottons = ['short', 'medium', 'long', 'pima'] as const satisfies readonly SampleCottonId[];
+type StrengthCotton = (typeof strengthCottons)[number];
 
 /** The thread that strengths are compared in, and what the comber takes out of it. */
 const threadNe = 30;
@@ -36,7 +37,7 @@ export interface ThreadStrength {
 }
 
 /** What a Ne 30 thread keeps of a sample cotton's strength, spun one way. */
-export function threadStrength(id: SampleCottonId, system: SpinningSystem): ThreadStrength {
+export function threadStrength(id: StrengthCotton, system: SpinningSystem): ThreadStrength {
   const bundleGPerTex = varieties[id].strengthGPerTex.value;
   const tex = texFromNe(asNe(threadNe));
   const fibres = fibresInSection(tex, fibreMtex);

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { readSample, sampleCottonIds, sampleCottons } from '../../src/lessons/sample-cottons.ts';
+import { evennessIds, readSample, sampleCottonIds, sampleCottons } from '../../src/lessons/sample-cottons.ts';
 import { readBeard } from '../../src/model/length/beard.ts';
 import { lengthsFromClassCard } from '../../src/model/length/class-card.ts';
 
-test.each(sampleCottonIds)('%s is the cotton that the model fits to its class card', (id) => {
+test.each([...sampleCottonIds, ...evennessIds])('%s is the cotton that the model fits to its class card', (id) => {
   const { kind, card, centreMm, breaksPerMm } = sampleCottons[id];
   const fit = lengthsFromClassCard(card, kind);
   expect(centreMm).toBeCloseTo(fit.centreMm, 3);

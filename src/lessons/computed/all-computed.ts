@@ -1,6 +1,7 @@
 import { bollQuantities } from './boll.ts';
 import type { Computed } from './computed.ts';
 import { fieldToBaleQuantities } from './field-to-bale.ts';
+import { growthQuantities } from './growth.ts';
 import { lengthQuantities } from './length.ts';
 import { sectionQuantities } from './section.ts';
 import { strengthQuantities } from './strength.ts';
@@ -10,6 +11,7 @@ const quantities = {
   ...lengthQuantities,
   ...sectionQuantities,
   ...strengthQuantities,
+  ...growthQuantities,
   ...bollQuantities,
 } as const;
 export type ComputedId = keyof typeof quantities;

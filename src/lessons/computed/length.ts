@@ -1,3 +1,4 @@
+import { yarnVariationPercent } from '../../model/mill/evenness.ts';
 import { fibreEndsPerCm } from '../../model/mill/hairiness.ts';
 import { fibresInSection } from '../../model/mill/limits.ts';
 import { turnsPerInch, twistMultiplier } from '../../model/mill/twist.ts';
@@ -24,7 +25,20 @@ export function sampleTurnsPerInch(id: SampleCottonId): number {
   return turnsPerInch(twistMultiplier('warp', inches, 'ringCarded'), comparedNe);
 }
 
+/** Unevenness of the compared thread along its length, CV %, carded and ring spun from a sample cotton. */
+export function threadVariation(id: SampleCottonId): number {
+  const fibres = fibresInSection(texFromNe(asNe(comparedNe)), comparedMtex);
+  return yarnVariationPercent('ringCarded', fibres, read(id).shortPercentByWeight, 0);
+}
+
 export const lengthQuantities = {
+  'short-fibers-uneven': { as: 'plain', value: () => read('uneven').shortPercentByNumber, decimals: 0 },
+  'short-fibers-even': { as: 'plain', value: () => read('even').shortPercentByNumber, decimals: 0 },
+  'uniformity-medium': { as: 'percentage', value: () => sampleCottons.medium.card.uniformityPercent, decimals: 0 },
+  'uniformity-uneven': { as: 'percentage', value: () => sampleCottons.uneven.card.uniformityPercent, decimals: 0 },
+  'uniformity-even': { as: 'percentage', value: () => sampleCottons.even.card.uniformityPercent, decimals: 0 },
+  'fiber-ends-uneven': { as: 'plain', value: () => endsPerInch('uneven'), decimals: 0 },
+  'fiber-ends-even': { as: 'plain', value: () => endsPerInch('even'), decimals: 0 },
   'staple-short': { as: 'fibreLength', value: () => read('short').upperHalfMeanMm },
   'staple-medium': { as: 'fibreLength', value: () => read('medium').upperHalfMeanMm },
   'staple-long': { as: 'fibreLength', value: () => read('long').upperHalfMeanMm },

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
 import { endsPerInch, sampleTurnsPerInch } from '../../../lessons/computed/length.ts';
-import { readSample, type SampleCottonId, sampleCottonIds } from '../../../lessons/sample-cottons.ts';
+import { readSample, sampleCottonIds } from '../../../lessons/sample-cottons.ts';
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { FibreArray } from '../../../ui/fibre-array.tsx';
 import { useLesson } from '../lesson-frame.ts';
@@ -25,7 +25,7 @@ export function LengthArray({ cotton }: { readonly cotton?: string }) {
   const words = useWords();
   const { words: lessons } = useLesson();
   const text = lessons.figures.lengthArray;
-  const [chosen, setChosen] = useState(optionValue<SampleCottonId>(lengthArrayDoc, 'cotton', cotton));
+  const [chosen, setChosen] = useState(optionValue<(typeof sampleCottonIds)[number]>(lengthArrayDoc, 'cotton', cotton));
   const all = useMemo(() => sampleCottonIds.map((id) => ({ id, ...readSample(id, fibreCount) })), []);
   const now = all.find(({ id }) => id === chosen)!;
   const longestMm = Math.max(...all.map(({ lengthsMm }) => lengthsMm[0]!));
