@@ -6,7 +6,6 @@ import { MOST_RESOLUTION, openStage, type Stage } from './stage.ts';
 import { stillLayer } from './still-layer.ts';
 
 export interface SceneOptions {
-  readonly theme: Theme;
   /** The picture is gone for now: show the SVG one. */
   readonly onLost?: () => void;
   /** It is back, by itself or rebuilt. */
@@ -16,7 +15,7 @@ export interface SceneOptions {
 export interface MountedScene {
   /** 'webgl' or 'canvas'. */
   readonly renderer: string;
-  show(frame: SceneFrame): void;
+  show(frame: SceneFrame, theme: Theme): void;
   pause(): void;
   resume(): void;
   /** Leaves the host. The renderer is kept for the next scene. */
@@ -52,9 +51,10 @@ function dropStage(stage: Stage): void {
  * Puts the living picture into a host element, in place of nothing: the caller shows its SVG picture until this resolves.
  * @throws when there is neither WebGL nor a canvas
  */
-export async function mountScene(host: HTMLElement, { theme, onLost, onBack }: SceneOptions): Promise<MountedScene> {
+export async function mountScene(host: HTMLElement, { onLost, onBack }: SceneOptions): Promise<MountedScene> {
   let stage = await stageOfVisit();
   let frame: SceneFrame | null = null;
+  let theme: Theme = 'day';
   let playing = true;
   let gone = false;
   /** From a loss until the picture is back: there is nothing to draw on, and frames are only kept. */
@@ -177,8 +177,9 @@ export async function mountScene(host: HTMLElement, { theme, onLost, onBack }: S
   document.addEventListener('visibilitychange', wake);
   return {
     renderer: stage.renderer,
-    show(next) {
+    show(next, inTheme) {
       frame = next;
+      theme = inTheme;
       refresh();
     },
     pause() {

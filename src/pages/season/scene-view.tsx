@@ -86,7 +86,6 @@ export function SceneView({ season, station, moment, theme, still, paused, alt }
     import('../../scene/app.ts')
       .then(({ mountScene }) =>
         mountScene(element, {
-          theme,
           onLost: () => setLost(true),
           onBack: () => setLost(false),
         }),
@@ -108,10 +107,10 @@ export function SceneView({ season, station, moment, theme, still, paused, alt }
       setScene(null);
       setLost(false);
     };
-  }, [moves, theme]);
+  }, [moves]);
   useEffect(() => {
-    if (scene && frame && moves) scene.show(frame);
-  }, [scene, frame, moves]);
+    if (scene && frame && moves) scene.show(frame, theme);
+  }, [scene, frame, moves, theme]);
   useEffect(() => {
     if (paused) scene?.pause();
     else scene?.resume();

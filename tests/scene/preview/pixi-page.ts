@@ -13,12 +13,11 @@ document.body.style.margin = '0';
 document.body.style.background = '#EEE4CF';
 const log: string[] = [];
 const scene = await mountScene(host, {
-  theme: 'day',
   onLost: () => log.push('lost'),
   onBack: () => log.push('back'),
 });
 const started = performance.now();
-scene.show(sampleFrame('ginning', { width: 860, height: 560 })!);
+scene.show(sampleFrame('ginning', { width: 860, height: 560 })!, 'day');
 const shownMs = performance.now() - started;
 let frames = 0;
 await new Promise((done) => setTimeout(done, 1500));
