@@ -7,10 +7,15 @@ import type { Theme } from '../preferences.ts';
 import { ClothPart, FibrePart, YarnPart } from './bench-parts.tsx';
 import { benchWords } from './bench-words.ts';
 import { DifferenceLines, DifferenceNow } from './difference-lines.tsx';
+import { KeepIt } from './keep-it.tsx';
 import { QuestionAnswer, QuestionDoors } from './question-answer.tsx';
+import { SweepPanel } from './sweep-panel.tsx';
+import { TrueSize } from './true-size.tsx';
 import { useBenches } from './use-benches.ts';
+import { usePxPerMm } from './use-scale.ts';
 import '../season/workings.css';
 import './bench.css';
+import './bench-pictures.css';
 
 export interface BenchPageProps {
   /** The query of the benches' link. */
@@ -22,11 +27,14 @@ const parts = { fibre: FibrePart, yarn: YarnPart, cloth: ClothPart } as const;
 const partNames = ['fibre', 'yarn', 'cloth'] as const;
 
 /** Fibre, yarn and cloth on two benches side by side. */
-export default function BenchPage({ query, theme: _theme }: BenchPageProps) {
-  const { messages, formats, language } = useWords();
+export default function BenchPage({ query, theme }: BenchPageProps) {
+  const { messages, formats, language, unitSystem } = useWords();
   const said = benchWords(language);
-  const { saved, view, ask, problems, change, open } = useBenches(query);
+  const { saved, view, ask, problems, link, change, open } = useBenches(query);
   const { product } = messages.common;
+  const [pxPerMm, setPxPerMm] = usePxPerMm();
+  const isMetric = unitSystem === 'metric';
+  const scale = { pxPerMm, isMetric, unit: messages.units[isMetric ? 'centimetres' : 'inches'].sign };
   useEffect(() => {
     document.title = `${said.title}: ${product}`;
   }, [said, product]);
@@ -69,7 +77,13 @@ export default function BenchPage({ query, theme: _theme }: BenchPageProps) {
                     <p class="bench-name" data-side={side} aria-hidden="true">
                       {said.sides[side]}
                     </p>
-                    <Part side={side} view={view[side]} onChange={(setUp) => change({ [side]: setUp })} />
+                    <Part
+                      side={side}
+                      view={view[side]}
+                      scale={scale}
+                      theme={theme}
+                      onChange={(setUp) => change({ [side]: setUp })}
+                    />
                   </section>
                 ))}
               </section>
@@ -77,6 +91,9 @@ export default function BenchPage({ query, theme: _theme }: BenchPageProps) {
           })}
         </div>
         <DifferenceLines {...view} />
+        <SweepPanel a={saved.a} b={saved.b} />
+        <TrueSize pxPerMm={pxPerMm} onChange={setPxPerMm} />
+        <KeepIt view={view} link={link} />
         <DifferenceNow {...view} />
       </main>
     </OneWorkingOpen>

@@ -2,12 +2,15 @@ import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import type { SetUp } from '../../model/bench/set-up.ts';
 import type { WorkedBench } from '../../model/bench/work-bench.ts';
+import type { Scale } from '../../scene/bench/true-scale.ts';
 import type { BenchSide } from '../../statechart/saved-bench.ts';
 import { TrustMark } from '../../ui/trust-mark.tsx';
 import type { BenchReading } from '../../workings/bench/bench-reading.ts';
+import type { Theme } from '../preferences.ts';
 import { benchWords } from './bench-words.ts';
 import { ClothControls } from './cloth-controls.tsx';
 import { FibreControls } from './fibre-controls.tsx';
+import { ClothPictures, FibrePicture, YarnPictures } from './part-pictures.tsx';
 import { ReadingsTable } from './readings-table.tsx';
 import type { BenchView } from './use-benches.ts';
 import { YarnControls } from './yarn-controls.tsx';
@@ -16,6 +19,8 @@ export interface PartProps {
   readonly side: BenchSide;
   readonly view: BenchView;
   readonly onChange: (setUp: SetUp) => void;
+  readonly scale: Scale;
+  readonly theme: Theme;
 }
 
 /** Figures that stand in the open; the others lie folded. */
@@ -71,10 +76,11 @@ function Figures({ part, side, readings, weft = [] }: FiguresProps) {
   );
 }
 
-export function FibrePart({ side, view, onChange }: PartProps) {
+export function FibrePart({ side, view, onChange, scale, theme }: PartProps) {
   return (
     <>
       <FibreControls setUp={view.bench.setUp} onChange={onChange} />
+      <FibrePicture bench={view.bench} side={side} scale={scale} theme={theme} />
       <Figures part="fibre" side={side} readings={view.readings.fibre} />
     </>
   );
@@ -99,13 +105,14 @@ function Verdict({ bench, isWeft }: { readonly bench: WorkedBench; readonly isWe
   );
 }
 
-export function YarnPart({ side, view, onChange }: PartProps) {
+export function YarnPart({ side, view, onChange, scale, theme }: PartProps) {
   const { bench, readings } = view;
   return (
     <>
       <YarnControls setUp={bench.setUp} bench={bench} onChange={onChange} />
       <Verdict bench={bench} isWeft={false} />
       {bench.setUp.weft !== bench.setUp.warp && readings.weft.length > 0 ? <Verdict bench={bench} isWeft /> : null}
+      <YarnPictures bench={bench} side={side} scale={scale} theme={theme} />
       <Figures part="yarn" side={side} readings={readings.yarn} weft={readings.weft} />
     </>
   );
@@ -138,11 +145,12 @@ function InUse({ bench }: { readonly bench: WorkedBench }) {
   );
 }
 
-export function ClothPart({ side, view, onChange }: PartProps) {
+export function ClothPart({ side, view, onChange, scale, theme }: PartProps) {
   const { bench, readings } = view;
   return (
     <>
       <ClothControls setUp={bench.setUp} bench={bench} onChange={onChange} />
+      <ClothPictures bench={bench} side={side} scale={scale} theme={theme} />
       <Figures part="cloth" side={side} readings={readings.cloth} />
       <InUse bench={bench} />
     </>

@@ -20,8 +20,14 @@ export function NumberField(props: NumberFieldProps) {
   const { label, value, limits, step, decimals, factor = 1, isWhole = false, onChange } = props;
   const { messages, formats } = useWords();
   const shown = (value * factor).toFixed(decimals);
-  const [text, setText] = useState(shown);
-  useEffect(() => setText(shown), [shown]);
+  // While it is typed in, it keeps what was typed, though half a number may already be in force.
+  const [typed, setTyped] = useState<string | null>(null);
+  const text = typed ?? shown;
+  // Changed from elsewhere, by the slider or another cotton, it lets go of what was typed.
+  useEffect(() => {
+    const own = typed === null ? null : numberWithin(label, typed, { ...limits, low: -Infinity, high: Infinity });
+    if (own && !('value' in own && Math.abs(own.value - value * factor) < 10 ** -decimals)) setTyped(null);
+  }, [value]);
   const id = useId();
   const low = limits.low * factor;
   const high = limits.high * factor;
@@ -39,12 +45,12 @@ export function NumberField(props: NumberFieldProps) {
         aria-invalid={wrong}
         aria-describedby={wrong ? `${id}-wrong` : undefined}
         onInput={(event) => {
-          const typed = event.currentTarget.value;
-          setText(typed);
-          const now = numberWithin(label, typed, { low, high, unit: limits.unit }, isWhole);
+          const entry = event.currentTarget.value;
+          setTyped(entry);
+          const now = numberWithin(label, entry, { low, high, unit: limits.unit }, isWhole);
           if ('value' in now) onChange(now.value / factor);
         }}
-        onBlur={() => setText(shown)}
+        onBlur={() => setTyped(null)}
       />
       <input
         type="range"

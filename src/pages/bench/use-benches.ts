@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { type BenchQuestionId, benchQuestionIds } from '../../compare/bench-questions.ts';
+import { type BenchQuestionId, benchQuestionIds, benchQuestionOf } from '../../compare/bench-questions.ts';
 import { type WorkedBench, workBench } from '../../model/bench/work-bench.ts';
 import { type BenchSide, decodeBench, encodeBench, type SavedBench } from '../../statechart/saved-bench.ts';
 import { type AllReadings, allReadings } from '../../workings/bench/all-readings.ts';
@@ -22,16 +22,25 @@ function useView(saved: SavedBench, side: BenchSide): BenchView {
 const askOf = (query: string): BenchQuestionId | null =>
   benchQuestionIds.find((id) => id === new URLSearchParams(query).get('ask')) ?? null;
 
+/** What a link opens. One that only asks a question opens the benches that answer it. */
+function openLink(query: string) {
+  const ask = askOf(query);
+  const decoded = decodeBench(query);
+  if (!ask || /(^|&)[ab]\./.test(query)) return { ...decoded, ask };
+  const { a, b } = benchQuestionOf[ask];
+  return { ...decoded, saved: { a, b }, ask };
+}
+
 /** Both benches, the question that is open, and the address that holds them. */
 export function useBenches(query: string) {
-  const [opened, setOpened] = useState(() => ({ ...decodeBench(query), ask: askOf(query) }));
+  const [opened, setOpened] = useState(() => openLink(query));
   const { saved, ask, problems } = opened;
   const now = `${encodeBench(saved)}${ask ? `&ask=${ask}` : ''}`;
   // A link that is followed takes the place of what is on the benches, even the one that was followed last.
   useEffect(() => {
     const follow = () => {
       const { route } = readRoute(location.hash);
-      if (route.page === 'bench') setOpened({ ...decodeBench(route.query), ask: askOf(route.query) });
+      if (route.page === 'bench') setOpened(openLink(route.query));
     };
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);

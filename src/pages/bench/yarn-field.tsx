@@ -13,8 +13,10 @@ export interface YarnFieldProps {
 export function YarnField({ label, value, onChange }: YarnFieldProps) {
   const { language } = useWords();
   const { yarn: said } = benchWords(language);
-  const [text, setText] = useState(value);
-  useEffect(() => setText(value), [value]);
+  const [typed, setTyped] = useState<string | null>(null);
+  const text = typed ?? value;
+  // Changed from elsewhere, by another cloth, it lets go of what was typed.
+  useEffect(() => setTyped((entry) => (entry?.trim() === value ? entry : null)), [value]);
   const id = useId();
   const wrong = !parseYarnNumber(text).ok;
   return (
@@ -29,11 +31,11 @@ export function YarnField({ label, value, onChange }: YarnFieldProps) {
         aria-invalid={wrong}
         aria-describedby={`${id}-help`}
         onInput={(event) => {
-          const typed = event.currentTarget.value;
-          setText(typed);
-          if (parseYarnNumber(typed).ok) onChange(typed.trim());
+          const entry = event.currentTarget.value;
+          setTyped(entry);
+          if (parseYarnNumber(entry).ok) onChange(entry.trim());
         }}
-        onBlur={() => setText(value)}
+        onBlur={() => setTyped(null)}
       />
       <p id={`${id}-help`} class={wrong ? 'caption refusal' : 'caption'}>
         {said.numberHelp}

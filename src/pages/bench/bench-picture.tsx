@@ -1,0 +1,53 @@
+import { useMemo, useState } from 'preact/hooks';
+import { useWords } from '../../language/words.ts';
+import type { BenchPicture as Drawn } from '../../scene/bench/true-scale.ts';
+import { paintSvg } from '../../scene/paint-svg.ts';
+import { Picture } from '../../ui/picture.tsx';
+import { useWidth } from '../../ui/use-width.ts';
+import { savePng } from '../card/save-card.ts';
+import type { Theme } from '../preferences.ts';
+import { benchWords } from './bench-words.ts';
+
+const firstWidth = 520;
+
+export interface BenchPictureProps {
+  /** What is drawn, which stands under it as its caption. */
+  readonly caption: string;
+  readonly note?: string;
+  /** Name of the file it is saved under. */
+  readonly file: string;
+  readonly theme: Theme;
+  readonly draw: (width: number) => Drawn;
+  /** Changes when it is to be drawn anew. */
+  readonly on: readonly unknown[];
+}
+
+/** A picture to scale, as wide as its place, with its caption and a way to save it. */
+export function BenchPicture({ caption, note, file, theme, draw, on }: BenchPictureProps) {
+  const { language } = useWords();
+  const { pictures: said } = benchWords(language);
+  const [place, room] = useWidth<HTMLDivElement>(firstWidth);
+  const [isFailed, setFailed] = useState(false);
+  const width = Math.max(220, Math.floor(room));
+  const drawn = useMemo(() => draw(width), [width, ...on]);
+  const svg = useMemo(() => paintSvg(drawn.marks, { ...drawn, theme }), [drawn, theme]);
+  const save = () =>
+    savePng(`${file}.png`, drawn.marks, drawn, theme).then(
+      () => setFailed(false),
+      () => setFailed(true),
+    );
+  return (
+    <figure class="bench-picture">
+      <div ref={place}>
+        <Picture svg={svg} alt={caption} />
+      </div>
+      <figcaption class="caption">
+        {caption}. {note}{' '}
+        <button type="button" class="bench-link no-print" onClick={save}>
+          {said.save}
+        </button>
+        {isFailed ? <span role="status"> {said.failed}</span> : null}
+      </figcaption>
+    </figure>
+  );
+}
