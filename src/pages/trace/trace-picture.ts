@@ -122,7 +122,11 @@ export function traceDrawing(
       ruleFeet: 1,
       familiar: {
         feet: [familiar.widthFeet, familiar.lengthFeet],
-        text: fill(picture.chalk, { familiar: said.familiarNames[familiar.id] }),
+        text: fill(picture.chalk, {
+          familiar: said.familiarNames[familiar.id],
+          width: formats.row(familiar.widthFeet),
+          length: formats.row(familiar.lengthFeet),
+        }),
       },
       plants: {
         count: middle.plants,

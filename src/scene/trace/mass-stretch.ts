@@ -1,6 +1,6 @@
 import type { InkName } from '../../style/inks.ts';
 import { patch } from '../cloth/patch.ts';
-import { letter, slotIn, tag } from '../cloth/slot-words.ts';
+import { letter, slip, slotIn, tag } from '../cloth/slot-words.ts';
 import { group, type Mark, type Point } from '../display-list.ts';
 import { ruleHeight, scaleRule } from './scale-rule.ts';
 import { type Stretch, type TraceDrawing, type Weighed, wordsPx } from './trace-drawing.ts';
@@ -173,11 +173,6 @@ export function massStretch(drawing: TraceDrawing, top: number, width: number): 
           ),
         ),
       ]),
-      ...letter(
-        seedParts.map(({ name }) => name).join(', '),
-        slotIn({ x: seedX, y: y(2.4) - size * 1.35, width: right - seedX - 6, height: size * 1.3 }, 'start', 'bottom'),
-        { size: size * 0.92, italic: true },
-      ),
       group('gin-waste-by-weight', [
         strip(
           'trace/mass/waste',
@@ -200,6 +195,13 @@ export function massStretch(drawing: TraceDrawing, top: number, width: number): 
         ),
       ]),
       ...beside.marks,
+      ...slip(
+        'trace/seed/parts',
+        seedParts.map(({ name }) => name).join(', '),
+        slotIn({ x: seedX - 6, y: y(2.4) - size * 1.7, width: right - seedX, height: size * 1.6 }, 'start', 'bottom'),
+        { size: size * 0.92, italic: true },
+        { cloth: 'weldPale', shadow: 0 },
+      ),
       ...scaleRule(
         massRule.text,
         ruleWidth,

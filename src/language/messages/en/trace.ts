@@ -116,11 +116,11 @@ export const trace = {
     footballField: { one: '{n} football field', other: '{n} football fields' },
   },
   familiarNames: {
-    towel: 'a bath towel, 27 by 52 in',
-    plywood: 'a sheet of plywood, 4 by 8 ft',
-    parkingSpace: 'a parking space, 9 by 18 ft',
-    tennisCourt: 'a tennis court, 36 by 78 ft',
-    footballField: 'a football field, 160 by 360 ft',
+    towel: 'a bath towel',
+    plywood: 'a sheet of plywood',
+    parkingSpace: 'a parking space',
+    tennisCourt: 'a tennis court',
+    footballField: 'a football field',
   },
   units: {
     squareFeet: 'sq ft',
@@ -205,6 +205,6 @@ export const trace = {
     rain: 'Rain {depth}',
     irrigation: 'Irrigation {depth}',
     noIrrigation: 'No irrigation',
-    chalk: 'Chalked on it: {familiar}',
+    chalk: 'Chalked on it: {familiar}, {width} by {length}',
   },
 };

@@ -125,11 +125,11 @@ export const trace: typeof english = {
     footballField: { one: '{n} campo de futbol americano', other: '{n} campos de futbol americano' },
   },
   familiarNames: {
-    towel: 'una toalla de baño, 27 por 52 in',
-    plywood: 'una hoja de triplay, 4 por 8 ft',
-    parkingSpace: 'un cajón de estacionamiento, 9 por 18 ft',
-    tennisCourt: 'una cancha de tenis, 36 por 78 ft',
-    footballField: 'un campo de futbol americano, 160 por 360 ft',
+    towel: 'una toalla de baño',
+    plywood: 'una hoja de triplay',
+    parkingSpace: 'un cajón de estacionamiento',
+    tennisCourt: 'una cancha de tenis',
+    footballField: 'un campo de futbol americano',
   },
   units: {
     squareFeet: 'ft²',
@@ -214,6 +214,6 @@ export const trace: typeof english = {
     rain: 'Lluvia {depth}',
     irrigation: 'Riego {depth}',
     noIrrigation: 'Sin riego',
-    chalk: 'Con tiza, encima: {familiar}',
+    chalk: 'Con tiza, encima: {familiar}, {width} por {length}',
   },
 };
