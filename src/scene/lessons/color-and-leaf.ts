@@ -1,4 +1,5 @@
 import { chanceOf, spread } from '../cloth/chance.ts';
+import { lettered, linesOf } from '../cloth/lettering.ts';
 import { patch } from '../cloth/patch.ts';
 import { leafShape } from '../cloth/piece-shapes.ts';
 import { place, rectangle, signedArea } from '../cloth/point.ts';
@@ -50,21 +51,14 @@ export function colorAndLeaf({ chart, trashPercent, labels }: ColorAndLeaf, widt
       scissors: 'asDrawn',
     });
   });
-  const words = (text: string, at: number): Mark => ({
-    kind: 'text',
-    text,
-    x: at,
-    y: tall - 24,
-    size: letterPx,
-    ink: 'lint',
-    anchor: 'middle',
-  });
+  const words = (text: string, at: number, room: number): Mark[] =>
+    lettered(linesOf(text, letterPx, room), [at, tall - 38], { size: letterPx, ink: 'lint', anchor: 'middle' });
   return [
     patch('lesson/chartPad', rectangle(2, 2, width - 8, tall - 8), 'indigo', { shadow: 2.6, seam: 6 }),
     group('chart', [...scale.still, ...scale.read]),
     patch('lesson/sample', rectangle(x, y, side, side), 'lint', { shadow: 2.6, seam: 6 }),
     group('leaf', leaves, bits),
-    words(labels.chart, chartBox.x + chartBox.width / 2),
-    words(labels.sample, x + side / 2),
+    ...words(labels.chart, chartBox.x + chartBox.width / 2, chartBox.width + 16),
+    ...words(labels.sample, x + side / 2, side + 24),
   ];
 }

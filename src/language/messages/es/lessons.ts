@@ -221,7 +221,7 @@ export const lessons: typeof english = {
       pick: 'Muestra de la paca',
       samples: { fresh: 'Fresca y limpia', ordinary: 'Común', rained: 'Con lluvia', spotted: 'Tardía y manchada' },
       says: '{sample}: color {code} {name}, hoja {leaf}. La hoja (basura) cubre el {trash} de la muestra de la paca.',
-      chart: 'arriba brilla más; a la derecha, más amarillo',
+      chart: 'arriba, brillante; a la derecha, amarillo',
       sample: 'cara de la muestra',
       grade: 'Grado de color',
       leafArea: 'Hoja, del área',
