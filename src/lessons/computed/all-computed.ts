@@ -1,4 +1,5 @@
 import { bollQuantities } from './boll.ts';
+import { clothQuantities } from './cloth-quantities.ts';
 import type { Computed } from './computed.ts';
 import { fieldToBaleQuantities } from './field-to-bale.ts';
 import { growthQuantities } from './growth.ts';
@@ -13,6 +14,7 @@ const quantities = {
   ...strengthQuantities,
   ...growthQuantities,
   ...bollQuantities,
+  ...clothQuantities,
 } as const;
 export type ComputedId = keyof typeof quantities;
 export const computedIds = Object.keys(quantities) as ComputedId[];

@@ -1,4 +1,5 @@
 import type { PluralForms } from '../../fill.ts';
+import { clothLessons } from './lessons-cloth.ts';
 import { fieldToBale } from './lessons-field-to-bale.ts';
 
 const plural = (one: string, other: string): PluralForms => ({ one, other });
@@ -78,6 +79,7 @@ export const lessons = {
     'MS-PS1-3': 'how made materials come from natural resources',
   },
   computed: {
+    ...clothLessons.computed,
     ...fieldToBale.computed,
     'staple-short': 'Classing length of the short example cotton.',
     'staple-medium': 'Classing length of an ordinary upland bale: mean of the crops of 2010 to 2012 (USDA-AMS).',
@@ -146,8 +148,10 @@ export const lessons = {
     'plants-per-twin-quilt': 'Those bolls, at the usual number on a plant; rounded to ten.',
   } as Readonly<Record<string, string>>,
   figures: {
+    ...clothLessons.figures,
     ...fieldToBale.figures,
     titles: {
+      ...clothLessons.titles,
       ...fieldToBale.titles,
       lengthArray: 'Fibers laid out by length',
       oneBoll: 'Bolls and the block they make',

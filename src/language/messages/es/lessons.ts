@@ -1,5 +1,6 @@
 import type { PluralForms } from '../../fill.ts';
 import type { lessons as english } from '../en/lessons.ts';
+import { clothLessons } from './lessons-cloth.ts';
 import { fieldToBale } from './lessons-field-to-bale.ts';
 
 const plural = (one: string, other: string, many = other): PluralForms => ({ one, many, other });
@@ -83,6 +84,7 @@ export const lessons: typeof english = {
     'MS-PS1-3': 'cómo los materiales hechos por personas vienen de recursos naturales',
   },
   computed: {
+    ...clothLessons.computed,
     ...fieldToBale.computed,
     'staple-short': 'Longitud de clasificación del algodón corto de ejemplo.',
     'staple-medium':
@@ -153,8 +155,10 @@ export const lessons: typeof english = {
     'plants-per-twin-quilt': 'Esas bellotas, con el número usual por planta; redondeado a diez.',
   },
   figures: {
+    ...clothLessons.figures,
     ...fieldToBale.figures,
     titles: {
+      ...clothLessons.titles,
       ...fieldToBale.titles,
       lengthArray: 'Fibras ordenadas por longitud',
       oneBoll: 'Bellotas y el bloque que dan',

@@ -1,5 +1,6 @@
 import { BollGrowth, bollGrowthDoc } from './boll-growth.tsx';
 import { BundleAndYarn, bundleAndYarnDoc } from './bundle-and-yarn.tsx';
+import { clothFigureDocs, clothFigures } from './cloth-figures.ts';
 import { ColorAndLeaf, colorAndLeafDoc } from './color-and-leaf.tsx';
 import { FiberSections, fiberSectionsDoc } from './fiber-sections.tsx';
 import { fieldToBaleDocs, fieldToBaleFigures } from './field-to-bale-figures.ts';
@@ -10,6 +11,7 @@ import { UniformityPads, uniformityPadsDoc } from './uniformity-pads.tsx';
 
 /** Every figure by its name in a lesson. */
 export const figures = {
+  ...clothFigures,
   ...fieldToBaleFigures,
   BollGrowth,
   BundleAndYarn,
@@ -22,6 +24,7 @@ export const figures = {
 
 /** What each figure says of itself. */
 export const figureDocs: readonly FigureDoc[] = [
+  ...clothFigureDocs,
   ...fieldToBaleDocs,
   bollGrowthDoc,
   lengthArrayDoc,
