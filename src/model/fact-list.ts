@@ -33,6 +33,7 @@ import * as ginMachineFacts from './gin/machine-facts.ts';
 import * as ginPressFacts from './gin/press-facts.ts';
 import * as ginSpeedFacts from './gin/speed-facts.ts';
 import * as harvestFacts from './harvest/facts.ts';
+import * as harvestLabourFacts from './harvest/labour-facts.ts';
 import * as harvestMachineFacts from './harvest/machine-facts.ts';
 import * as inputFacts from './input-facts.ts';
 import * as lengthClassCardFacts from './length/class-card-facts.ts';
@@ -90,6 +91,7 @@ const files: Readonly<Record<string, object>> = {
   'gin/press-facts': ginPressFacts,
   'gin/speed-facts': ginSpeedFacts,
   'harvest/facts': harvestFacts,
+  'harvest/labour-facts': harvestLabourFacts,
   'harvest/machine-facts': harvestMachineFacts,
   'input-facts': inputFacts,
   'length/class-card-facts': lengthClassCardFacts,

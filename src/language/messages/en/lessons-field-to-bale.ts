@@ -14,12 +14,26 @@ export const fieldToBale = {
     'seed-cotton-per-bale': 'Seed cotton that reaches the gin for one bale, with its trash and water, example season.',
     'bale-weight': 'Mean net weight of the bales of the example season.',
     'hand-gin-days-per-bale': 'The lint of that bale at the day’s task of a hand-cranked gin of 1793.',
+    'bolls-per-picking-day':
+      'A usual day’s picking over the seed cotton of a boll of the example season; rounded to a hundred.',
+    'bolls-per-child-task': 'The task of a child over the seed cotton of a boll; rounded to ten.',
+    'picking-days-per-bale': 'The hand-picked load for one bale over a usual day’s picking.',
+    'hand-picked-load-per-bale':
+      'Seed cotton that the hand-picked example farm of the 1930s hauls to the gin for one bale.',
   },
   titles: {
+    steelyard: 'A sack on the steelyard',
     ginBalance: 'What one bale leaves behind at the gin',
     plantSummer: 'The summer of one plant',
   },
   figures: {
+    steelyard: {
+      title: 'A sack on the steelyard',
+      pick: 'In the sack',
+      says: 'A sack of {sack} hangs on the short arm. A poise of {poise}, slid {arm} out, holds it level. The sack holds {bolls} bolls.',
+      rows: { sack: 'Sack', arm: 'Poise slid out', bolls: 'Bolls in the sack' },
+      note: 'Load times its arm is poise times its arm. Arms are to one scale. Bolls are those of the example season.',
+    },
     ginBalance: {
       title: 'What one bale leaves behind at the gin',
       pick: 'How it was harvested',

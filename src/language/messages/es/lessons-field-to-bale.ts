@@ -18,12 +18,26 @@ export const fieldToBale: typeof english = {
       'Algodón en hueso que llega a la despepitadora para una paca, con su basura y su agua, temporada de ejemplo.',
     'bale-weight': 'Peso neto medio de las pacas de la temporada de ejemplo.',
     'hand-gin-days-per-bale': 'La fibra de esa paca a la tarea diaria de una desmotadora de manivela de 1793.',
+    'bolls-per-picking-day':
+      'La pizca de un día usual entre el algodón en hueso de una bellota de la temporada de ejemplo; redondeado a cien.',
+    'bolls-per-child-task': 'La tarea de un niño entre el algodón en hueso de una bellota; redondeado a diez.',
+    'picking-days-per-bale': 'La carga pizcada a mano para una paca entre la pizca de un día usual.',
+    'hand-picked-load-per-bale':
+      'Algodón en hueso que la granja de ejemplo de los años treinta, pizcado a mano, lleva a la despepitadora para una paca.',
   },
   titles: {
+    steelyard: 'Un saco en la romana',
     ginBalance: 'Lo que una paca deja en la despepitadora',
     plantSummer: 'El verano de una planta',
   },
   figures: {
+    steelyard: {
+      title: 'Un saco en la romana',
+      pick: 'En el saco',
+      says: 'Un saco de {sack} cuelga del brazo corto. Un pilón de {poise}, a {arm}, lo equilibra. El saco lleva {bolls} bellotas.',
+      rows: { sack: 'Saco', arm: 'Distancia del pilón', bolls: 'Bellotas en el saco' },
+      note: 'La carga por su brazo es el pilón por el suyo. Los brazos van a una misma escala. Las bellotas son de la temporada de ejemplo.',
+    },
     ginBalance: {
       title: 'Lo que una paca deja en la despepitadora',
       pick: 'Cómo se cosechó',

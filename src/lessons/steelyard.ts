@@ -1,0 +1,9 @@
+import { steelyardFacts } from '../model/harvest/labour-facts.ts';
+
+/**
+ * Where the poise hangs when the beam is level: load times its arm is poise times its arm (Archimedes' law of the lever).
+ * @param loadLb weight on the hook, lb
+ * @returns inches from the point of hanging
+ */
+export const poiseInches = (loadLb: number): number =>
+  (loadLb * steelyardFacts.hookArmIn.value) / steelyardFacts.poiseLb.value;

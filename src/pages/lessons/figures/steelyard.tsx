@@ -1,0 +1,101 @@
+import { useCallback, useState } from 'preact/hooks';
+import { fill } from '../../../language/fill.ts';
+import { useWords } from '../../../language/words.ts';
+import { bollsInPounds } from '../../../lessons/computed/field-to-bale.ts';
+import { poiseInches } from '../../../lessons/steelyard.ts';
+import { steelyardFacts } from '../../../model/harvest/labour-facts.ts';
+import { steelyardHeight, steelyardMarks } from '../../../scene/lessons/steelyard.ts';
+import { ChoiceRow } from '../../../ui/choice-row.tsx';
+import { useLesson } from '../lesson-frame.ts';
+import { Drawing } from './drawing.tsx';
+import { type FigureDoc, optionValue } from './figure.ts';
+import { FigureFrame } from './figure-frame.tsx';
+
+const weights = [10, 25, 50, 75, 100] as const;
+const mostLb = weights.at(-1)!;
+
+export const steelyardDoc: FigureDoc = {
+  name: 'Steelyard',
+  words: 'steelyard',
+  options: [{ name: 'pounds', values: weights.map(String), usual: '50' }],
+};
+
+const heightAt = () => steelyardHeight;
+const widest = 560;
+
+/** A picking sack weighed on a steelyard, and the bolls that are in it. */
+export function Steelyard({ pounds: given }: { readonly pounds?: string }) {
+  const { formats } = useWords();
+  const text = useLesson().words.figures.steelyard;
+  const [pounds, setPounds] = useState(Number(optionValue(steelyardDoc, 'pounds', given)));
+  const weight = (lb: number) => formats.pounds(lb).text;
+  const arm = (inches: number) => formats.length(inches, 1).text;
+  const bolls = (lb: number) => formats.number(Math.round(bollsInPounds(lb) / 10) * 10, 0);
+  const says = fill(text.says, {
+    sack: weight(pounds),
+    poise: weight(steelyardFacts.poiseLb.value),
+    arm: arm(poiseInches(pounds)),
+    bolls: bolls(pounds),
+  });
+  const draw = useCallback(
+    (width: number) =>
+      steelyardMarks({
+        width,
+        hookIn: steelyardFacts.hookArmIn.value,
+        poiseIn: poiseInches(pounds),
+        beamIn: poiseInches(mostLb),
+        full: pounds / mostLb,
+        labels: {
+          sack: weight(pounds),
+          poise: weight(steelyardFacts.poiseLb.value),
+          hookArm: arm(steelyardFacts.hookArmIn.value),
+          poiseArm: arm(poiseInches(pounds)),
+        },
+      }),
+    [pounds, formats],
+  );
+  return (
+    <FigureFrame
+      title={text.title}
+      says={says}
+      note={text.note}
+      controls={
+        <ChoiceRow
+          label={text.pick}
+          options={weights.map((lb) => ({ value: lb, label: weight(lb) }))}
+          value={pounds}
+          onChoose={setPounds}
+        />
+      }
+      picture={<Drawing alt={says} widest={widest} heightAt={heightAt} draw={draw} />}
+      table={
+        <>
+          <thead>
+            <tr>
+              <th scope="col" class="number">
+                {text.rows.sack}
+              </th>
+              <th scope="col" class="number">
+                {text.rows.arm}
+              </th>
+              <th scope="col" class="number">
+                {text.rows.bolls}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {weights.map((lb) => (
+              <tr key={lb}>
+                <th scope="row" class="number">
+                  {weight(lb)}
+                </th>
+                <td class="number">{arm(poiseInches(lb))}</td>
+                <td class="number">{bolls(lb)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </>
+      }
+    />
+  );
+}
