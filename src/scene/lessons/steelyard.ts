@@ -20,7 +20,7 @@ export interface SteelyardScene {
   };
 }
 
-export const steelyardHeight = 300;
+export const steelyardHeight = 272;
 const beamY = 82;
 const textPx = 15;
 
@@ -61,7 +61,7 @@ export function steelyardMarks({ width, hookIn, poiseIn, beamIn, full, labels }:
     line([[pivotX, 6, pivotX, beamY]], 3),
     ...dimension([pivotX, 40], [poiseX, 40], labels.poiseArm, { ink: 'ink', size: textPx }),
     ...dimension([hookX, 40], [pivotX, 40], '', { ink: 'ink', size: textPx }),
-    ...letter(labels.hookArm, slotAt(0, 16, (hookX + pivotX) / 2 + 20, 20, 'end'), { size: textPx, bold: true }),
+    ...letter(labels.hookArm, slotAt(0, 16, pivotX - 7, 20, 'end'), { size: textPx, bold: true }),
     group('beam', [
       patch('steelyard/beam', rectangle(hookX - 8, beamY - 5, width - hookX, 10), 'walnut', {
         ...cut,
