@@ -32,6 +32,7 @@ export const labourFacts = {
   enslaved1860: {
     value: 3953760,
     unit: 'people',
+    range: [3950000, 3954000],
     source: 'United States census of 1860',
     mark: 'memory',
   },
