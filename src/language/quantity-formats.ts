@@ -93,7 +93,8 @@ export function makeQuantityFormats(
 ): QuantityFormats {
   const quantity = (value: number, decimals: number, unit: UnitName): Quantity => {
     const number = numbers.number(value, decimals);
-    const { sign, name } = units[unit];
+    const { signOfOne, name, ...many } = units[unit];
+    const sign = numbers.plural(value, { one: signOfOne, other: many.sign }, decimals);
     const spoken = numbers.plural(value, name, decimals);
     return { number, unit: sign, text: `${number}\u00a0${sign}`, spoken };
   };

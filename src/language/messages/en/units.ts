@@ -3,10 +3,13 @@ import type { PluralForms } from '../../fill.ts';
 /** A unit: its sign in tables and drawings, and its name for running text and for speech. */
 interface UnitWords {
   readonly sign: string;
+  /** The sign after exactly one, where it is a word. */
+  readonly signOfOne: string;
   readonly name: PluralForms;
 }
-const unit = (sign: string, one: string, other: string): UnitWords => ({
+const unit = (sign: string, one: string, other: string, signOfOne = sign): UnitWords => ({
   sign,
+  signOfOne,
   name: { one: `{n} ${one}`, other: `{n} ${other}` },
 });
 
@@ -24,14 +27,14 @@ export const units = {
   centimetres: unit('cm', 'centimeter', 'centimeters'),
   yards: unit('yd', 'yard', 'yards'),
   metres: unit('m', 'meter', 'meters'),
-  acres: unit('acres', 'acre', 'acres'),
+  acres: unit('acres', 'acre', 'acres', 'acre'),
   hectares: unit('ha', 'hectare', 'hectares'),
   squareYards: unit('yd²', 'square yard', 'square yards'),
   squareMetres: unit('m²', 'square meter', 'square meters'),
   fahrenheit: unit('°F', 'degree Fahrenheit', 'degrees Fahrenheit'),
   celsius: unit('°C', 'degree Celsius', 'degrees Celsius'),
-  heatUnitsFahrenheit: unit('heat units', 'heat unit, base 60 °F', 'heat units, base 60 °F'),
-  heatUnitsCelsius: unit('heat units', 'heat unit, base 15.6 °C', 'heat units, base 15.6 °C'),
+  heatUnitsFahrenheit: unit('heat units', 'heat unit, base 60 °F', 'heat units, base 60 °F', 'heat unit'),
+  heatUnitsCelsius: unit('heat units', 'heat unit, base 15.6 °C', 'heat units, base 15.6 °C', 'heat unit'),
   ouncesPerSquareYard: unit('oz/yd²', 'ounce per square yard', 'ounces per square yard'),
   gramsPerSquareMetre: unit('g/m²', 'gram per square meter', 'grams per square meter'),
   threadsPerInch: unit('per in', 'thread per inch', 'threads per inch'),
@@ -41,7 +44,7 @@ export const units = {
   gramsPerTex: unit('g/tex', 'gram per tex', 'grams per tex'),
   centinewtonsPerTex: unit('cN/tex', 'centinewton per tex', 'centinewtons per tex'),
   tex: unit('tex', 'tex', 'tex'),
-  days: unit('days', 'day', 'days'),
+  days: unit('days', 'day', 'days', 'day'),
   centsPerPound: unit('¢/lb', 'cent per pound', 'cents per pound'),
-  points: unit('points', 'percentage point', 'percentage points'),
+  points: unit('points', 'percentage point', 'percentage points', 'point'),
 };

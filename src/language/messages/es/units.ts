@@ -1,8 +1,9 @@
 import type { units as english } from '../en/units.ts';
 
 // Whole millions take 'de': un millón de libras.
-const unit = (sign: string, one: string, other: string) => ({
+const unit = (sign: string, one: string, other: string, signOfOne = sign) => ({
   sign,
+  signOfOne,
   name: { one: `{n} ${one}`, many: `{n} de ${other}`, other: `{n} ${other}` },
 });
 
@@ -20,14 +21,19 @@ export const units: typeof english = {
   centimetres: unit('cm', 'centímetro', 'centímetros'),
   yards: unit('yd', 'yarda', 'yardas'),
   metres: unit('m', 'metro', 'metros'),
-  acres: unit('acres', 'acre', 'acres'),
+  acres: unit('acres', 'acre', 'acres', 'acre'),
   hectares: unit('ha', 'hectárea', 'hectáreas'),
   squareYards: unit('yd²', 'yarda cuadrada', 'yardas cuadradas'),
   squareMetres: unit('m²', 'metro cuadrado', 'metros cuadrados'),
   fahrenheit: unit('°F', 'grado Fahrenheit', 'grados Fahrenheit'),
   celsius: unit('°C', 'grado Celsius', 'grados Celsius'),
-  heatUnitsFahrenheit: unit('unidades calor', 'unidad calor, base 60 °F', 'unidades calor, base 60 °F'),
-  heatUnitsCelsius: unit('unidades calor', 'unidad calor, base 15.6 °C', 'unidades calor, base 15.6 °C'),
+  heatUnitsFahrenheit: unit('unidades calor', 'unidad calor, base 60 °F', 'unidades calor, base 60 °F', 'unidad calor'),
+  heatUnitsCelsius: unit(
+    'unidades calor',
+    'unidad calor, base 15.6 °C',
+    'unidades calor, base 15.6 °C',
+    'unidad calor',
+  ),
   ouncesPerSquareYard: unit('oz/yd²', 'onza por yarda cuadrada', 'onzas por yarda cuadrada'),
   gramsPerSquareMetre: unit('g/m²', 'gramo por metro cuadrado', 'gramos por metro cuadrado'),
   threadsPerInch: unit('por in', 'hilo por pulgada', 'hilos por pulgada'),
@@ -37,7 +43,7 @@ export const units: typeof english = {
   gramsPerTex: unit('g/tex', 'gramo por tex', 'gramos por tex'),
   centinewtonsPerTex: unit('cN/tex', 'centinewton por tex', 'centinewtons por tex'),
   tex: unit('tex', 'tex', 'tex'),
-  days: unit('días', 'día', 'días'),
+  days: unit('días', 'día', 'días', 'día'),
   centsPerPound: unit('¢/lb', 'centavo de dólar por libra', 'centavos de dólar por libra'),
-  points: unit('puntos', 'punto porcentual', 'puntos porcentuales'),
+  points: unit('puntos', 'punto porcentual', 'puntos porcentuales', 'punto'),
 };
