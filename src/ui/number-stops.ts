@@ -10,12 +10,21 @@ function makeOneStop(group: Element, wanted?: HTMLElement): void {
   const all = numbersOf(group);
   const stop = wanted ?? all.find(({ dataset }) => dataset.stop === 'here') ?? all[0];
   for (const number of all) {
-    const tabIndex = number === stop ? 0 : -1;
-    if (number.tabIndex !== tabIndex) number.tabIndex = tabIndex;
-    if (number === stop && all.length > 1) number.dataset.stop = 'here';
-    else delete number.dataset.stop;
+    const isStop = number === stop;
+    // The attributes: to ask for tabIndex itself would have the browser work the page's styles out, number by number.
+    setWhereOther(number, 'tabindex', isStop ? '0' : '-1');
+    setWhereOther(number, 'data-stop', isStop && all.length > 1 ? 'here' : null);
   }
 }
+
+function setWhereOther(element: HTMLElement, name: string, value: string | null): void {
+  if (element.getAttribute(name) === value) return;
+  if (value === null) element.removeAttribute(name);
+  else element.setAttribute(name, value);
+}
+
+const holdsNumber = (node: Node): boolean =>
+  node instanceof Element && (node.matches(numbers) || node.querySelector(numbers) !== null);
 
 /** Where an arrow leads among so many numbers; null for any other key. */
 function placeAfter(key: string, at: number, count: number): number | null {
@@ -50,7 +59,9 @@ export function keepNumberStops(root: HTMLElement): () => void {
     const group = groupOf(target);
     if (group) makeOneStop(group, target);
   };
-  const watcher = new MutationObserver(settle);
+  const watcher = new MutationObserver((changes) => {
+    if (changes.some(({ addedNodes, removedNodes }) => [...addedNodes, ...removedNodes].some(holdsNumber))) settle();
+  });
   settle();
   watcher.observe(root, { childList: true, subtree: true });
   root.addEventListener('keydown', onKey);

@@ -51,7 +51,9 @@ test(
     await page.keyboard.press('ArrowLeft');
     expect(await page.locator('.bands-beside input:checked').count()).toBe(1);
     await page.setViewportSize({ width: 320, height: 800 });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth))
+      .toBeLessThanOrEqual(0);
     await page.getByRole('button', { name: 'Español' }).press('Enter');
     await page.getByRole('heading', { name: 'Dos temporadas lado a lado' }).waitFor();
     expect(await axe()).toEqual([]);
@@ -84,7 +86,9 @@ test(
     await expect.poll(() => page.locator('.working-panel').innerText()).toContain(await number.innerText());
     expect(await axe()).toEqual([]);
     await page.setViewportSize({ width: 320, height: 800 });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth))
+      .toBeLessThanOrEqual(0);
     await page.setViewportSize({ width: 1366, height: 768 });
     await page.getByRole('button', { name: 'Español' }).click();
     await page.getByRole('heading', { name: '¿A dónde va toda la semilla?' }).waitFor({ timeout: patience });

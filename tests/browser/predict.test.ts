@@ -45,11 +45,15 @@ test(
     await page.locator('.predict-panel[data-state=answered]').waitFor();
     expect(await panel.locator('dd').first().innerText()).toBe('40');
     await page.setViewportSize({ width: 320, height: 800 });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth))
+      .toBeLessThanOrEqual(0);
 
     await page.locator('.quilt-map button').nth(1).click();
     await panel.getByRole('radio').nth(3).check({ force: true });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth))
+      .toBeLessThanOrEqual(0);
     expect(await axe()).toEqual([]);
     await page.setViewportSize({ width: 1366, height: 768 });
     await page.getByRole('button', { name: 'Español' }).click();

@@ -32,13 +32,13 @@ test(
     await page.getByLabel('Project').focus();
     await page.keyboard.type('Bandana');
     await expect.poll(() => headline.innerText()).toContain('Bandana');
-    expect(await page.evaluate(() => location.hash)).toContain('project=bandana&count=3');
+    await expect.poll(() => page.evaluate(() => location.hash)).toContain('project=bandana&count=3');
     await page.locator('[data-working="trace/answer/bolls"]').press('Enter');
     await page.locator('#working-panel').waitFor();
     await page.keyboard.press('Escape');
     await page.locator('#working-panel').waitFor({ state: 'detached' });
     await page.getByRole('radio', { name: 'A bale' }).press('Space');
-    expect(await page.evaluate(() => location.hash)).toContain('from=bale');
+    await expect.poll(() => page.evaluate(() => location.hash)).toContain('from=bale');
 
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the numbers' }).press('Enter');
@@ -57,7 +57,9 @@ test(
     await page.getByRole('heading', { level: 1, name: 'Lo que le costó al campo' }).waitFor();
     expect(await headline.innerText()).toContain('bellotas');
     await page.setViewportSize({ width: 320, height: 800 });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth))
+      .toBeLessThanOrEqual(0);
     expect(await axe()).toEqual([]);
     await finish();
   },
@@ -92,7 +94,9 @@ test(
     await page.locator('[data-working="trace/answer/field"]').tap();
     await page.locator('#working-panel').waitFor();
     expect(await axe()).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth))
+      .toBeLessThanOrEqual(0);
 
     await page.evaluate(() => {
       location.hash = '#/season/planting?v=1&farm=river-bottom&seed=3';

@@ -3,6 +3,7 @@ import { problemText } from '../../language/problem-text.ts';
 import { useWords } from '../../language/words.ts';
 import { benchSides } from '../../statechart/saved-bench.ts';
 import { OneWorkingOpen } from '../../ui/open-working.tsx';
+import { Steady } from '../../ui/steady.tsx';
 import type { Theme } from '../preferences.ts';
 import { ClothPart, FibrePart, YarnPart } from './bench-parts.tsx';
 import { benchWords } from './bench-words.ts';
@@ -28,7 +29,8 @@ const partNames = ['fibre', 'yarn', 'cloth'] as const;
 
 /** Fibre, yarn and cloth on two benches side by side. */
 export default function BenchPage({ query, theme }: BenchPageProps) {
-  const { messages, formats, language, unitSystem } = useWords();
+  const words = useWords();
+  const { messages, formats, language, unitSystem } = words;
   const said = benchWords(language);
   const { saved, view, ask, problems, link, change, open } = useBenches(query);
   const { product } = messages.common;
@@ -77,13 +79,15 @@ export default function BenchPage({ query, theme }: BenchPageProps) {
                     <p class="bench-name" data-side={side} aria-hidden="true">
                       {said.sides[side]}
                     </p>
-                    <Part
-                      side={side}
-                      view={view[side]}
-                      scale={scale}
-                      theme={theme}
-                      onChange={(setUp) => change({ [side]: setUp })}
-                    />
+                    <Steady on={[view[side], pxPerMm, words, theme]}>
+                      <Part
+                        side={side}
+                        view={view[side]}
+                        scale={scale}
+                        theme={theme}
+                        onChange={(setUp) => change({ [side]: setUp })}
+                      />
+                    </Steady>
                   </section>
                 ))}
               </section>

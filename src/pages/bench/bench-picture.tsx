@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { useWords } from '../../language/words.ts';
 import type { BenchPicture as Drawn } from '../../scene/bench/true-scale.ts';
 import { paintSvg } from '../../scene/paint-svg.ts';
@@ -22,6 +22,21 @@ export interface BenchPictureProps {
   readonly on: readonly unknown[];
 }
 
+/** What is drawn, at once the first time; each later drawing is a task of its own, so that a slider stays free. */
+function useDrawn(draw: (width: number) => Drawn, width: number, on: readonly unknown[]): Drawn {
+  const [drawn, setDrawn] = useState(() => draw(width));
+  const isFirst = useRef(true);
+  useEffect(() => {
+    if (isFirst.current) {
+      isFirst.current = false;
+      return;
+    }
+    const timer = setTimeout(() => setDrawn(draw(width)));
+    return () => clearTimeout(timer);
+  }, [width, ...on]);
+  return drawn;
+}
+
 /** A picture to scale, as wide as its place, with its caption and a way to save it. */
 export function BenchPicture({ caption, note, file, theme, draw, on }: BenchPictureProps) {
   const { language } = useWords();
@@ -29,7 +44,7 @@ export function BenchPicture({ caption, note, file, theme, draw, on }: BenchPict
   const [place, room] = useWidth<HTMLDivElement>(firstWidth);
   const [isFailed, setFailed] = useState(false);
   const width = Math.max(220, Math.floor(room));
-  const drawn = useMemo(() => draw(width), [width, ...on]);
+  const drawn = useDrawn(draw, width, on);
   const svg = useMemo(() => paintSvg(drawn.marks, { ...drawn, theme }), [drawn, theme]);
   const save = () =>
     savePng(`${file}.png`, drawn.marks, drawn, theme).then(
