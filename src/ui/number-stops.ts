@@ -59,8 +59,15 @@ export function keepNumberStops(root: HTMLElement): () => void {
     const group = groupOf(target);
     if (group) makeOneStop(group, target);
   };
+  let waiting = 0;
   const watcher = new MutationObserver((changes) => {
-    if (changes.some(({ addedNodes, removedNodes }) => [...addedNodes, ...removedNodes].some(holdsNumber))) settle();
+    if (waiting !== 0) return;
+    if (!changes.some(({ addedNodes, removedNodes }) => [...addedNodes, ...removedNodes].some(holdsNumber))) return;
+    // A task of its own: what brought the numbers has done enough in its own.
+    waiting = window.setTimeout(() => {
+      waiting = 0;
+      settle();
+    });
   });
   settle();
   watcher.observe(root, { childList: true, subtree: true });
@@ -68,6 +75,7 @@ export function keepNumberStops(root: HTMLElement): () => void {
   root.addEventListener('focusin', onFocus);
   return () => {
     watcher.disconnect();
+    window.clearTimeout(waiting);
     root.removeEventListener('keydown', onKey);
     root.removeEventListener('focusin', onFocus);
   };

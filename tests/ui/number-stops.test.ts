@@ -58,9 +58,9 @@ test('a number that comes later joins its group, and when the stop goes away ano
   const at = open();
   at('d').focus();
   at('c').insertAdjacentHTML('afterend', number('late'));
-  await new Promise((done) => setTimeout(done));
+  await new Promise((done) => setTimeout(done, 20));
   expect(at('late').tabIndex).toBe(-1);
   at('d').remove();
-  await new Promise((done) => setTimeout(done));
+  await new Promise((done) => setTimeout(done, 20));
   expect(stops()).toEqual(['a', 'c', 'e']);
 });
