@@ -1,3 +1,4 @@
+import type { InstrumentReading } from '../classing/reading.ts';
 import { type ClothName, catalogue, type ListedCloth, type Structure } from '../cloth/catalogue-facts.ts';
 import { usualLoopLengthMm } from '../cloth/describe-jersey.ts';
 import type { CottonKind } from '../fibre.ts';
@@ -5,17 +6,9 @@ import { type CottonName, cottons } from '../mill/cotton-facts.ts';
 import type { SpinningSystem, YarnUse } from '../mill/facts.ts';
 
 /** A bale's class card, as typed at the bench. */
-export interface FibreCard {
+export interface FibreCard extends InstrumentReading {
   readonly kind: CottonKind;
-  readonly lengthIn: number;
-  readonly uniformityPercent: number;
-  readonly strengthGPerTex: number;
-  readonly micronaire: number;
-  readonly reflectanceRd: number;
-  readonly yellownessB: number;
   readonly leaf: number;
-  /** Share of the surface that trash covers, percent. */
-  readonly trashAreaPercent: number;
 }
 
 /** One bale of a lay-down: its card and how much of it goes in. */

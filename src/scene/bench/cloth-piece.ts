@@ -1,6 +1,7 @@
 import type { Structure } from '../../model/cloth/catalogue-facts.ts';
 import { MM_PER_INCH } from '../../model/units.ts';
 import type { InkName } from '../../style/inks.ts';
+import { flatThreads } from '../cloth/flat-threads.ts';
 import { patch } from '../cloth/patch.ts';
 import { rectangle } from '../cloth/point.ts';
 import { group, type Mark, type Stitch } from '../display-list.ts';
@@ -37,14 +38,6 @@ interface Window {
   readonly width: number;
   readonly height: number;
 }
-
-const flat = (stitches: Stitch[], ink: InkName, width: number): Mark => ({
-  kind: 'stitches',
-  stitches,
-  ink,
-  width,
-  flat: true,
-});
 
 /** Threads over and under one another, ends upright, filling a window. */
 function threads(cloth: DrawnCloth, { x, y, width, height }: Window, px: number): Mark[] {
@@ -89,11 +82,15 @@ function threads(cloth: DrawnCloth, { x, y, width, height }: Window, px: number)
     }
   const edge = Math.max(0.8, Math.min(endWide, pickWide) * 0.2);
   return [
-    flat(under, 'ink', pickWide),
-    flat(under, cloth.inks[1], Math.max(0.4, pickWide - edge)),
-    group('ends', [flat(upright, 'ink', endWide), flat(upright, cloth.inks[0], Math.max(0.4, endWide - edge))], ends),
-    flat(over, 'ink', pickWide),
-    flat(over, cloth.inks[1], Math.max(0.4, pickWide - edge)),
+    flatThreads(under, 'ink', pickWide),
+    flatThreads(under, cloth.inks[1], Math.max(0.4, pickWide - edge)),
+    group(
+      'ends',
+      [flatThreads(upright, 'ink', endWide), flatThreads(upright, cloth.inks[0], Math.max(0.4, endWide - edge))],
+      ends,
+    ),
+    flatThreads(over, 'ink', pickWide),
+    flatThreads(over, cloth.inks[1], Math.max(0.4, pickWide - edge)),
   ];
 }
 

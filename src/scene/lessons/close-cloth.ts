@@ -1,6 +1,7 @@
 import type { WeaveId } from '../../model/cloth/weaves.ts';
 import type { InkName } from '../../style/inks.ts';
 import { dimension } from '../cloth/dimension.ts';
+import { flatThreads } from '../cloth/flat-threads.ts';
 import { patch } from '../cloth/patch.ts';
 import { type Box, rectangle } from '../cloth/point.ts';
 import { type DisplayList, group, type Mark, type Stitch } from '../display-list.ts';
@@ -44,19 +45,12 @@ export function closeThreads(cloth: DrawnThreads, box: Box, times: number): Mark
       const half = Math.min(pitchX * 0.5, warpPx * 0.5 + pitchX * 0.14);
       over.push([x(i) - half, y(j), x(i) + half, y(j)]);
     }
-  const flat = (stitches: Stitch[], ink: InkName, width: number): Mark => ({
-    kind: 'stitches',
-    stitches,
-    ink,
-    width,
-    flat: true,
-  });
   const edge = Math.max(0.8, Math.min(warpPx, weftPx) * 0.16);
   return [
-    group('picks', [flat(picks, cloth.weftInk, weftPx)], along),
-    group('ends', [flat(ends, 'ink', warpPx + edge), flat(ends, cloth.warpInk, warpPx)], across),
-    flat(over, 'ink', weftPx + edge),
-    flat(over, cloth.weftInk, weftPx),
+    group('picks', [flatThreads(picks, cloth.weftInk, weftPx)], along),
+    group('ends', [flatThreads(ends, 'ink', warpPx + edge), flatThreads(ends, cloth.warpInk, warpPx)], across),
+    flatThreads(over, 'ink', weftPx + edge),
+    flatThreads(over, cloth.weftInk, weftPx),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { dimension } from '../cloth/dimension.ts';
+import { flatThreads } from '../cloth/flat-threads.ts';
 import { lettered } from '../cloth/lettering.ts';
 import { patch } from '../cloth/patch.ts';
 import { boundsOf, place, rectangle } from '../cloth/point.ts';
@@ -21,6 +22,8 @@ export interface CutStrips {
 }
 
 const LETTER_PX = 16;
+/** Room for the line of words under the cloth. */
+const UNDER_PX = LETTER_PX + 4;
 const MARGIN = 6;
 const SELVAGE_PX = 9;
 const narrowBelow = 430;
@@ -34,16 +37,8 @@ const shape = (width: number) => {
 /** Height that goes with a width, px. */
 export const cutStripsHeight = (width: number): number => {
   const { stacked, cloth, head } = shape(width);
-  return Math.round(stacked ? cloth + head * 2 + 196 : Math.max(cloth + head * 2, 226));
+  return Math.round(stacked ? cloth + head * 2 + UNDER_PX + 196 : Math.max(cloth + head * 2, 226));
 };
-
-const line = (stitches: readonly Stitch[], ink: 'mid' | 'weldOnIron' | 'madder', width: number): Mark => ({
-  kind: 'stitches',
-  stitches,
-  ink,
-  width,
-  flat: true,
-});
 
 /** A piece of cloth off the bolt, warp upright between its selvages, with the strip chalked on; beside it the strip as cut and pulled. */
 export function cutStrips({ width, fromWarp, angle, stretchPercent, labels }: CutStrips): DisplayList {
@@ -72,7 +67,7 @@ export function cutStrips({ width, fromWarp, angle, stretchPercent, labels }: Cu
   const words = (text: string, at: Point, anchor: 'start' | 'end' | 'middle' = 'start', bold = true): Mark[] =>
     lettered([text], at, { size: LETTER_PX, ink: 'ink', anchor, bold });
   const right = stacked ? { x: MARGIN, width: width - MARGIN * 2 } : { x: cloth + 22, width: width - cloth - 32 };
-  const top = stacked ? box.y + box.size + head : head - 6;
+  const top = stacked ? box.y + box.size + head + UNDER_PX : head - 6;
   const lengthPx = right.width / 1.42;
   const pull = { length: lengthPx, width: lengthPx / 4.5, fromWarp, pitchPx: 8, angle, stretchPercent };
   const cut = stripAsCut(pull);
@@ -83,13 +78,13 @@ export function cutStrips({ width, fromWarp, angle, stretchPercent, labels }: Cu
   const rule = secondTop + 4 + Math.max(box0.height, 20) + 16;
   return [
     patch('lesson/bolt', rectangle(box.x, box.y, box.size, box.size), 'muslin', { shadow: 4, seam: 0, grain: null }),
-    group('weft', [line(level, 'weldOnIron', 1)], level.length),
-    group('warp', [line(upright, 'mid', 1.2)], upright.length),
-    line(selvages, 'mid', 2.2),
+    group('weft', [flatThreads(level, 'weldOnIron', 1)], level.length),
+    group('warp', [flatThreads(upright, 'mid', 1.2)], upright.length),
+    flatThreads(selvages, 'mid', 2.2),
     patch('lesson/laid', strip, 'weldPale', { shadow: 0, seam: 0, grain: null, scissors: 'asDrawn' }),
-    line(runningStitches(strip, 'lesson/chalk', { on: 7, off: 5 }), 'madder', 2),
+    flatThreads(runningStitches(strip, 'lesson/chalk', { on: 7, off: 5 }), 'madder', 2),
     ...words(labels.selvage, [box.x, head - 9], 'start', false),
-    ...words(`${labels.warp} ↕  ${labels.weft} ↔`, [box.x, box.y + box.size + LETTER_PX + 4], 'start', false),
+    ...words(`${labels.warp} ↕  ${labels.weft} ↔`, [box.x, box.y + box.size + UNDER_PX], 'start', false),
     ...words(labels.asCut, [right.x, top + 4]),
     ...stripMarks('cut', cut, [right.x, top + LETTER_PX + 2]),
     ...words(labels.pulled, [right.x, secondTop - 8]),
@@ -105,7 +100,7 @@ function stripMarks(name: string, { warp, weft, outline }: PulledStrip, [dx, dy]
   const piece = outline.map(([x, y]): Point => [x + dx, y + dy]);
   return [
     patch(`lesson/strip/${name}`, piece, 'weldPale', { shadow: 2.6, seam: 0, grain: null, scissors: 'asDrawn' }),
-    group(`${name}/weft`, [line(moved(weft), 'weldOnIron', 1)], weft.length),
-    group(`${name}/warp`, [line(moved(warp), 'mid', 1.2)], warp.length),
+    group(`${name}/weft`, [flatThreads(moved(weft), 'weldOnIron', 1)], weft.length),
+    group(`${name}/warp`, [flatThreads(moved(warp), 'mid', 1.2)], warp.length),
   ];
 }

@@ -4,7 +4,7 @@ import { flowerMarks, squareMarks } from '../cloth/flower.ts';
 import { patch } from '../cloth/patch.ts';
 import { seedShape } from '../cloth/piece-shapes.ts';
 import { place } from '../cloth/point.ts';
-import { letter, slotAt } from '../cloth/slot-words.ts';
+import { letter, type Slot, slotAt } from '../cloth/slot-words.ts';
 import { type DisplayList, group, type Mark, type Point, type Stitch } from '../display-list.ts';
 
 /** A row of the calendar: what happened, and on which day. */
@@ -46,6 +46,8 @@ const yOf = (day: number): number => top + day * pxPerDay;
 export const plantSummerHeight = (days: number): number => Math.round(yOf(days) + foot);
 
 const textPx = 15;
+/** A name and its date, px. */
+const labelPx = 39;
 const rulerX = 46;
 const pieceX = 72;
 const inks: Readonly<Record<SummerCount['key'], InkName>> = {
@@ -58,7 +60,7 @@ const inks: Readonly<Record<SummerCount['key'], InkName>> = {
 export function plantSummerMarks(scene: PlantSummerScene): DisplayList {
   const { width, months, rows, counts, mostCount, kind } = scene;
   const labelsY = labelPlaces(rows.map(({ day }) => yOf(day)));
-  const shapesX = Math.max(pieceX + 118, width * 0.46);
+  const shapesX = Math.max(pieceX + 132, width * 0.46);
   const column = (width - shapesX) / counts.length;
   const wordsWide = shapesX - pieceX - 30;
   const end = Math.max(...rows.map(({ day }) => day));
@@ -68,7 +70,7 @@ export function plantSummerMarks(scene: PlantSummerScene): DisplayList {
       group(row.piece, [
         thread(yOf(row.day), width),
         ...pieceMarks(row.piece, yOf(row.day), kind),
-        ...letter(row.name, slotAt(pieceX + 22, labelsY[i]! - 18, wordsWide, 19), { size: textPx, bold: true }),
+        ...letter(row.name, nameSlot(labelsY, i, wordsWide), { size: textPx, bold: true }),
         ...letter(row.date, slotAt(pieceX + 22, labelsY[i]! + 1, wordsWide, 18), { size: textPx - 1 }),
       ]),
     ),
@@ -114,10 +116,16 @@ export function plantSummerMarks(scene: PlantSummerScene): DisplayList {
   ];
 }
 
+/** Room for a name over its date: a second line where the label before leaves it. */
+function nameSlot(labelsY: readonly number[], i: number, width: number): Slot {
+  const spare = i === 0 ? 0 : Math.max(0, Math.min(textPx + 3, labelsY[i]! - labelsY[i - 1]! - labelPx));
+  return slotAt(pieceX + 22, labelsY[i]! - 18 - spare, width, 19 + spare, 'start', 'bottom');
+}
+
 /** Middles of the labels: beside their day, or higher where the next one leaves no room. */
 function labelPlaces(days: readonly number[]): number[] {
   const places = [...days];
-  for (let i = places.length - 2; i >= 0; i--) places[i] = Math.min(places[i]!, places[i + 1]! - 39);
+  for (let i = places.length - 2; i >= 0; i--) places[i] = Math.min(places[i]!, places[i + 1]! - labelPx);
   return places;
 }
 

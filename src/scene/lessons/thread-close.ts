@@ -1,5 +1,6 @@
 import type { InkName } from '../../style/inks.ts';
 import { chanceOf, spread } from '../cloth/chance.ts';
+import { flatThreads } from '../cloth/flat-threads.ts';
 import { patch } from '../cloth/patch.ts';
 import type { Mark, Point, Stitch } from '../display-list.ts';
 
@@ -99,18 +100,11 @@ function plied(thread: CloseThread): Mark[] {
       const piece: Stitch = [x + at, y + swing * Math.sin(angle(at)), x + end, y + swing * Math.sin(angle(end))];
       (Math.cos(angle((at + end) / 2)) > 0 ? before : behind).push(piece);
     }
-  const flat = (stitches: Stitch[], as: InkName, width: number): Mark => ({
-    kind: 'stitches',
-    stitches,
-    ink: as,
-    width,
-    flat: true,
-  });
   return [
-    flat(behind, 'ink', thick + 1.6),
-    flat(behind, 'faded', thick),
-    flat(before, 'ink', thick + 1.6),
-    flat(before, ink, thick),
+    flatThreads(behind, 'ink', thick + 1.6),
+    flatThreads(behind, 'faded', thick),
+    flatThreads(before, 'ink', thick + 1.6),
+    flatThreads(before, ink, thick),
   ];
 }
 

@@ -5,7 +5,7 @@ import { benchQuestions } from './bench-questions.ts';
 /** The words of the bench; they come with it, so that the first view need not carry them. */
 export const bench = {
   title: 'The bench',
-  lead: 'Choose a cotton, spin it, weave it, and see what the staple does to your cloth. Two benches stand side by side; every number opens its working.',
+  lead: 'Choose a cotton, spin it, weave it, and see what the staple does to your cloth. Two benches stand side by side, and the numbers in their tables open their working.',
   sides: { a: 'First bench', b: 'Second bench' },
   parts: { fibre: 'Fiber', yarn: 'Yarn', cloth: 'Cloth' },
   same: 'Both benches are alike. Change one of them.',

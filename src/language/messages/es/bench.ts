@@ -5,7 +5,7 @@ import { benchQuestions } from './bench-questions.ts';
 
 export const bench: typeof english = {
   title: 'La mesa de trabajo',
-  lead: 'Escoger un algodón, hilarlo, tejerlo y ver qué hace la longitud de la fibra en la tela. Hay dos mesas lado a lado; cada número abre su cálculo.',
+  lead: 'Escoger un algodón, hilarlo, tejerlo y ver qué hace la longitud de la fibra en la tela. Hay dos mesas lado a lado; los números de sus tablas abren su cálculo.',
   sides: { a: 'Primera mesa', b: 'Segunda mesa' },
   parts: { fibre: 'Fibra', yarn: 'Hilo', cloth: 'Tela' },
   same: 'Las dos mesas son iguales. Basta cambiar una.',

@@ -7,11 +7,11 @@ import { closeCloth, closeClothHeight } from '../../../scene/lessons/close-cloth
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
 import { numberText, type Writable } from '../number-text.ts';
+import { DrawnPicture } from './drawn-picture.tsx';
 import { drawnThreads } from './drawn-threads.ts';
 import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
-import { FigurePicture } from './figure-picture.tsx';
-import { PlainTable } from './plain-table.tsx';
+import { NumberTable } from './number-table.tsx';
 
 const cloths = ['gauze', 'quilting', 'percale', 'lawn', 'denim', 'sateenFine'] as const;
 type ShownCloth = (typeof cloths)[number];
@@ -78,13 +78,12 @@ export function CloseCloth({ cloth: given }: { readonly cloth?: string }) {
           onChoose={setChosen}
         />
       }
-      picture={<FigurePicture alt={says} draw={draw} />}
+      picture={<DrawnPicture alt={says} draw={draw} />}
       table={
-        <PlainTable
-          corner={text.pick}
-          columns={(Object.keys(rows) as (keyof typeof rows)[]).map((id) => ({ id, head: text.rows[id] }))}
+        <NumberTable
+          head={[text.pick, ...(Object.keys(rows) as (keyof typeof rows)[]).map((id) => text.rows[id])]}
           rows={all.map((one) => ({
-            head: lessons.figures.cloths[one.name],
+            name: lessons.figures.cloths[one.name],
             cells: Object.values(rows).map((row) => row(one)),
           }))}
         />

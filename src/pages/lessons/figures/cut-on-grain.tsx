@@ -7,10 +7,10 @@ import { RADIANS_PER_DEGREE } from '../../../model/units.ts';
 import { cutStrips, cutStripsHeight } from '../../../scene/lessons/cut-strips.ts';
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
+import { DrawnPicture } from './drawn-picture.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
-import { FigurePicture } from './figure-picture.tsx';
-import { PlainTable } from './plain-table.tsx';
+import { NumberTable } from './number-table.tsx';
 
 export const cutOnGrainDoc: FigureDoc = {
   name: 'CutOnGrain',
@@ -55,13 +55,12 @@ export function CutOnGrain({ degrees: given }: { readonly degrees?: string }) {
           onChoose={setDegrees}
         />
       }
-      picture={<FigurePicture alt={says} draw={draw} />}
+      picture={<DrawnPicture alt={says} draw={draw} />}
       table={
-        <PlainTable
-          corner={text.angle}
-          columns={[{ id: 'stretch', head: text.stretch }]}
+        <NumberTable
+          head={[text.angle, text.stretch]}
           rows={tableDegrees.map((each) => ({
-            head: `${words.formats.count(each)}°`,
+            name: `${words.formats.count(each)}°`,
             cells: [percent(cutStretchPercent(each))],
           }))}
         />

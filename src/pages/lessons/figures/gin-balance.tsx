@@ -14,9 +14,10 @@ import { farmOf } from '../../../model/farms.ts';
 import { ginBalanceHeight, ginBalanceMarks } from '../../../scene/lessons/gin-balance.ts';
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { Drawing } from './drawing.tsx';
+import { DrawnPicture } from './drawn-picture.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
+import { NumberTable } from './number-table.tsx';
 
 const harvests = { picked: 'coastal-plain', stripped: 'high-plains-dryland', byHand: 'hand-picked-1930s' } as const;
 type Harvest = keyof typeof harvests;
@@ -52,10 +53,10 @@ export function GinBalance({ harvest: given }: { readonly harvest?: string }) {
     bale: kg(steps.at(-1)!.left),
     seed: formats.mass(steps[1]!.taken.seed, 0).text,
   });
-  const heightAt = useCallback(() => ginBalanceHeight(rows.length), [rows.length]);
   const draw = useCallback(
-    (width: number) =>
-      ginBalanceMarks({
+    (width: number) => ({
+      height: ginBalanceHeight(rows.length),
+      marks: ginBalanceMarks({
         width,
         mostKg: Math.max(...harvestIds.map((id) => streamKg(all[id].into))),
         parts: text.parts,
@@ -68,6 +69,7 @@ export function GinBalance({ harvest: given }: { readonly harvest?: string }) {
           takenText: taken ? fill(text.cutOff, { mass: kg(taken) }) : '',
         })),
       }),
+    }),
     [harvest, all, formats, text],
   );
   const cell = (value: number) => formats.mass(value, 0).text;
@@ -84,38 +86,18 @@ export function GinBalance({ harvest: given }: { readonly harvest?: string }) {
           onChoose={setHarvest}
         />
       }
-      picture={<Drawing alt={says} widest={widest} heightAt={heightAt} draw={draw} />}
+      picture={<DrawnPicture alt={says} widest={widest} draw={draw} />}
       table={
-        <>
-          <thead>
-            <tr>
-              <th scope="col">{text.harvests[harvest]}</th>
-              {streamParts.map((part) => (
-                <th key={part} scope="col" class="number">
-                  {text.parts[part]}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {[
-              { key: 'into', name: text.steps.module, stream: into },
-              ...steps
-                .filter(({ taken }) => streamKg(taken) > 0)
-                .map(({ step, taken }) => ({ key: step, name: text.takenAt[step], stream: taken })),
-              { key: 'bale', name: text.bale, stream: steps.at(-1)!.left },
-            ].map(({ key, name, stream }) => (
-              <tr key={key}>
-                <th scope="row">{name}</th>
-                {streamParts.map((part) => (
-                  <td key={part} class="number">
-                    {cell(stream[part])}
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </>
+        <NumberTable
+          head={[text.harvests[harvest], ...streamParts.map((part) => text.parts[part])]}
+          rows={[
+            { name: text.steps.module, stream: into },
+            ...steps
+              .filter(({ taken }) => streamKg(taken) > 0)
+              .map(({ step, taken }) => ({ name: text.takenAt[step], stream: taken })),
+            { name: text.bale, stream: steps.at(-1)!.left },
+          ].map(({ name, stream }) => ({ name, cells: streamParts.map((part) => cell(stream[part])) }))}
+        />
       }
     />
   );

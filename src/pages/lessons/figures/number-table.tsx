@@ -11,7 +11,7 @@ export function NumberTable({ head, rows }: NumberTableProps) {
       <thead>
         <tr>
           {head.map((text, place) => (
-            <th key={text} scope="col" class={place === 0 ? undefined : 'number'}>
+            <th key={place} scope="col" class={place === 0 ? undefined : 'number'}>
               {text}
             </th>
           ))}
@@ -22,7 +22,7 @@ export function NumberTable({ head, rows }: NumberTableProps) {
           <tr key={name}>
             <th scope="row">{name}</th>
             {cells.map((cell, place) => (
-              <td key={head[place + 1]} class="number">
+              <td key={place} class="number">
                 {cell}
               </td>
             ))}

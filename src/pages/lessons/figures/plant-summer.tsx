@@ -5,9 +5,10 @@ import { farmSummer, type SummerFarmId, summerEvents, summerFarmIds } from '../.
 import { plantSummerHeight, plantSummerMarks } from '../../../scene/lessons/plant-summer.ts';
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { Drawing } from './drawing.tsx';
+import { DrawnPicture } from './drawn-picture.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
+import { NumberTable } from './number-table.tsx';
 
 export const plantSummerDoc: FigureDoc = {
   name: 'PlantSummer',
@@ -24,7 +25,6 @@ const pieces = {
   picked: 'sack',
 } as const;
 const countKeys = ['squares', 'greenBolls', 'openBolls'] as const;
-const widest = 560;
 
 /** The summer of one plant on a farm, from the top down: its stages, and what hangs on it day by day. */
 export function PlantSummer({ farm: given }: { readonly farm?: string }) {
@@ -33,7 +33,6 @@ export function PlantSummer({ farm: given }: { readonly farm?: string }) {
   const [farm, setFarm] = useState(optionValue<SummerFarmId>(plantSummerDoc, 'farm', given));
   const summers = summerFarmIds.map((id) => ({ id, ...farmSummer(id) }));
   const { events } = farmSummer(farm);
-  const heightAt = useCallback(() => plantSummerHeight(events.picked - events.planted), [events]);
   const says = fill(text.says, {
     farm: text.farms[farm],
     planted: formats.day(events.planted),
@@ -44,7 +43,7 @@ export function PlantSummer({ farm: given }: { readonly farm?: string }) {
     (width: number) => {
       const { days, events: on, most, kind } = farmSummer(farm);
       const dayOf = (dayOfYear: number) => dayOfYear - on.planted;
-      return plantSummerMarks({
+      const marks = plantSummerMarks({
         width,
         kind,
         mostCount: Math.max(...summers.flatMap((one) => countKeys.map((key) => one.most[key].count))),
@@ -64,6 +63,7 @@ export function PlantSummer({ farm: given }: { readonly farm?: string }) {
           most: formats.number(most[key].count, 0),
         })),
       });
+      return { marks, height: plantSummerHeight(dayOf(on.picked)) };
     },
     [farm, formats, text],
   );
@@ -80,50 +80,22 @@ export function PlantSummer({ farm: given }: { readonly farm?: string }) {
           onChoose={setFarm}
         />
       }
-      picture={<Drawing alt={says} widest={widest} heightAt={heightAt} draw={draw} />}
+      picture={<DrawnPicture alt={says} draw={draw} />}
       table={
-        <>
-          <thead>
-            <tr>
-              <th scope="col">{text.pick}</th>
-              {summers.map(({ id }) => (
-                <th key={id} scope="col" class="number">
-                  {text.farms[id]}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {summerEvents.map((event) => (
-              <tr key={event}>
-                <th scope="row">{text.events[event]}</th>
-                {summers.map((one) => (
-                  <td key={one.id} class="number">
-                    {formats.day(one.events[event])}
-                  </td>
-                ))}
-              </tr>
-            ))}
-            {countKeys.map((key) => (
-              <tr key={key}>
-                <th scope="row">{text.most[key]}</th>
-                {summers.map((one) => (
-                  <td key={one.id} class="number">
-                    {formats.number(one.most[key].count, 1)}
-                  </td>
-                ))}
-              </tr>
-            ))}
-            <tr>
-              <th scope="row">{text.openOfHundred}</th>
-              {summers.map((one) => (
-                <td key={one.id} class="number">
-                  {formats.number(one.openOfHundred, 0)}
-                </td>
-              ))}
-            </tr>
-          </tbody>
-        </>
+        <NumberTable
+          head={[text.pick, ...summers.map(({ id }) => text.farms[id])]}
+          rows={[
+            ...summerEvents.map((event) => ({
+              name: text.events[event],
+              cells: summers.map((one) => formats.day(one.events[event])),
+            })),
+            ...countKeys.map((key) => ({
+              name: text.most[key],
+              cells: summers.map((one) => formats.number(one.most[key].count, 1)),
+            })),
+            { name: text.openOfHundred, cells: summers.map((one) => formats.number(one.openOfHundred, 0)) },
+          ]}
+        />
       }
     />
   );

@@ -9,10 +9,10 @@ import { type ThreadRow, threadRows, threadRowsHeight } from '../../../scene/les
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
 import { numberText, type Writable } from '../number-text.ts';
+import { DrawnPicture } from './drawn-picture.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
-import { FigurePicture } from './figure-picture.tsx';
-import { PlainTable } from './plain-table.tsx';
+import { NumberTable } from './number-table.tsx';
 
 const counts = [10, 20, 30, 40, 60] as const;
 
@@ -90,13 +90,12 @@ export function SpunThreads({ count: given }: { readonly count?: string }) {
           onChoose={setCount}
         />
       }
-      picture={<FigurePicture alt={says} draw={draw} />}
+      picture={<DrawnPicture alt={says} draw={draw} />}
       table={
-        <PlainTable
-          corner={countText}
-          columns={threads.map(({ system }) => ({ id: system, head: text.systems[system] }))}
+        <NumberTable
+          head={[countText, ...threads.map(({ system }) => text.systems[system])]}
           rows={(Object.keys(rows) as (keyof typeof rows)[]).map((row) => ({
-            head: text.rows[row],
+            name: text.rows[row],
             cells: threads.map((thread) => cell(rows[row](thread))),
           }))}
         />

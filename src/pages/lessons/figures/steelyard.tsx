@@ -7,9 +7,10 @@ import { steelyardFacts } from '../../../model/harvest/labour-facts.ts';
 import { steelyardHeight, steelyardMarks } from '../../../scene/lessons/steelyard.ts';
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { Drawing } from './drawing.tsx';
+import { DrawnPicture } from './drawn-picture.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
+import { NumberTable } from './number-table.tsx';
 
 const weights = [10, 25, 50, 75, 100] as const;
 const mostLb = weights.at(-1)!;
@@ -19,9 +20,6 @@ export const steelyardDoc: FigureDoc = {
   words: 'steelyard',
   options: [{ name: 'pounds', values: weights.map(String), usual: '50' }],
 };
-
-const heightAt = () => steelyardHeight;
-const widest = 560;
 
 /** A picking sack weighed on a steelyard, and the bolls that are in it. */
 export function Steelyard({ pounds: given }: { readonly pounds?: string }) {
@@ -38,8 +36,9 @@ export function Steelyard({ pounds: given }: { readonly pounds?: string }) {
     bolls: bolls(pounds),
   });
   const draw = useCallback(
-    (width: number) =>
-      steelyardMarks({
+    (width: number) => ({
+      height: steelyardHeight,
+      marks: steelyardMarks({
         width,
         hookIn: steelyardFacts.hookArmIn.value,
         poiseIn: poiseInches(pounds),
@@ -52,6 +51,7 @@ export function Steelyard({ pounds: given }: { readonly pounds?: string }) {
           poiseArm: arm(poiseInches(pounds)),
         },
       }),
+    }),
     [pounds, formats],
   );
   return (
@@ -67,34 +67,12 @@ export function Steelyard({ pounds: given }: { readonly pounds?: string }) {
           onChoose={setPounds}
         />
       }
-      picture={<Drawing alt={says} widest={widest} heightAt={heightAt} draw={draw} />}
+      picture={<DrawnPicture alt={says} draw={draw} />}
       table={
-        <>
-          <thead>
-            <tr>
-              <th scope="col" class="number">
-                {text.rows.sack}
-              </th>
-              <th scope="col" class="number">
-                {text.rows.arm}
-              </th>
-              <th scope="col" class="number">
-                {text.rows.bolls}
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {weights.map((lb) => (
-              <tr key={lb}>
-                <th scope="row" class="number">
-                  {weight(lb)}
-                </th>
-                <td class="number">{arm(poiseInches(lb))}</td>
-                <td class="number">{bolls(lb)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </>
+        <NumberTable
+          head={[text.rows.sack, text.rows.arm, text.rows.bolls]}
+          rows={weights.map((lb) => ({ name: weight(lb), cells: [arm(poiseInches(lb)), bolls(lb)] }))}
+        />
       }
     />
   );

@@ -6,11 +6,11 @@ import { swatchCard, swatchCardHeight } from '../../../scene/lessons/swatch-card
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
 import { numberText, type Writable } from '../number-text.ts';
+import { DrawnPicture } from './drawn-picture.tsx';
 import { drawnThreads } from './drawn-threads.ts';
 import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
-import { FigurePicture } from './figure-picture.tsx';
-import { PlainTable } from './plain-table.tsx';
+import { NumberTable } from './number-table.tsx';
 
 export const swatchGuideDoc: FigureDoc = {
   name: 'SwatchGuide',
@@ -65,13 +65,12 @@ export function SwatchGuide({ order: given }: { readonly order?: string }) {
           onChoose={setOrder}
         />
       }
-      picture={<FigurePicture alt={says} draw={draw} />}
+      picture={<DrawnPicture alt={says} draw={draw} />}
       table={
-        <PlainTable
-          corner={text.cloth}
-          columns={(Object.keys(columns) as (keyof typeof columns)[]).map((id) => ({ id, head: text.columns[id] }))}
+        <NumberTable
+          head={[text.cloth, ...(Object.keys(columns) as (keyof typeof columns)[]).map((id) => text.columns[id])]}
           rows={all.map((swatch) => ({
-            head: cloths[swatch.id],
+            name: cloths[swatch.id],
             cells: Object.values(columns).map((column) => column(swatch)),
           }))}
         />

@@ -5,10 +5,10 @@ import { type LadderId, type LadderThread, ladder, ladderIds } from '../../../le
 import { threadRows, threadRowsHeight } from '../../../scene/lessons/thread-rows.ts';
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
+import { DrawnPicture } from './drawn-picture.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
-import { FigurePicture } from './figure-picture.tsx';
-import { PlainTable } from './plain-table.tsx';
+import { NumberTable } from './number-table.tsx';
 import { thicknessText } from './thickness-text.ts';
 
 export const threadLadderDoc: FigureDoc = {
@@ -69,13 +69,12 @@ export function ThreadLadder({ threads: given }: { readonly threads?: string }) 
           onChoose={setChosen}
         />
       }
-      picture={<FigurePicture alt={says} draw={draw} />}
+      picture={<DrawnPicture alt={says} draw={draw} />}
       table={
-        <PlainTable
-          corner={text.thread}
-          columns={(Object.keys(systems) as (keyof typeof systems)[]).map((id) => ({ id, head: text.systems[id] }))}
+        <NumberTable
+          head={[text.thread, ...(Object.keys(systems) as (keyof typeof systems)[]).map((id) => text.systems[id])]}
           rows={threads.map((thread) => ({
-            head: names[thread.id] ?? thread.id,
+            name: names[thread.id] ?? thread.id,
             cells: Object.values(systems).map((write) => write(thread)),
           }))}
         />

@@ -1,4 +1,5 @@
 import type { InkName } from '../../../style/inks.ts';
+import { flatThreads } from '../../cloth/flat-threads.ts';
 import type { Mark, Point, Stitch } from '../../display-list.ts';
 
 export interface LoopGrid {
@@ -59,17 +60,10 @@ export function jerseyLoops(grid: LoopGrid, thick: number, ink: InkName): Mark[]
     }
   }
   const edge = Math.max(1, thick * 0.24);
-  const flat = (stitches: Stitch[], as: InkName, width: number): Mark => ({
-    kind: 'stitches',
-    stitches,
-    ink: as,
-    width,
-    flat: true,
-  });
   return [
-    flat(under, 'mid', thick),
-    flat(under, ink === 'lint' ? 'fadedThin' : 'walnutPale', thick - edge * 0.6),
-    flat(legs, 'ink', thick + edge),
-    flat(legs, ink, thick),
+    flatThreads(under, 'mid', thick),
+    flatThreads(under, ink === 'lint' ? 'fadedThin' : 'walnutPale', thick - edge * 0.6),
+    flatThreads(legs, 'ink', thick + edge),
+    flatThreads(legs, ink, thick),
   ];
 }

@@ -2,6 +2,7 @@ import type { ClothFinish } from '../../../model/cloth/facts.ts';
 import type { WeaveId } from '../../../model/cloth/weaves.ts';
 import { MM_PER_INCH } from '../../../model/units.ts';
 import type { InkName } from '../../../style/inks.ts';
+import { flatThreads } from '../../cloth/flat-threads.ts';
 import { type Box, rectangle } from '../../cloth/point.ts';
 import { runningStitches } from '../../cloth/running-stitch.ts';
 import { group, type Mark, type Stitch } from '../../display-list.ts';
@@ -94,18 +95,11 @@ export function swatch(cloth: ShownCloth, box: Box, made: number, finished: numb
       over.push([x, y - half, x, y + half]);
     }
   const edge = Math.max(1, thick * 0.22);
-  const flat = (stitches: Stitch[], ink: InkName, width: number): Mark => ({
-    kind: 'stitches',
-    stitches,
-    ink,
-    width,
-    flat: true,
-  });
   return [
-    group('picks', [flat(wefts, pickInk, thick)], picks),
-    group('ends', [flat(ends, 'ink', thick + edge), flat(ends, endInk, thick)], across),
-    flat(over, 'ink', thick + edge),
-    flat(over, pickInk, thick),
+    group('picks', [flatThreads(wefts, pickInk, thick)], picks),
+    group('ends', [flatThreads(ends, 'ink', thick + edge), flatThreads(ends, endInk, thick)], across),
+    flatThreads(over, 'ink', thick + edge),
+    flatThreads(over, pickInk, thick),
   ];
 }
 
