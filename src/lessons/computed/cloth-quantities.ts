@@ -2,6 +2,7 @@ import { coverQuantities } from './cover.ts';
 import { grainQuantities } from './grain.ts';
 import { swatchQuantities } from './swatch.ts';
 import { threadQuantities } from './thread.ts';
+import { washQuantities } from './wash.ts';
 import { yarnNumberQuantities } from './yarn-number.ts';
 
 /** Numbers of the lessons on thread and cloth. */
@@ -11,4 +12,5 @@ export const clothQuantities = {
   ...coverQuantities,
   ...grainQuantities,
   ...swatchQuantities,
+  ...washQuantities,
 } as const;

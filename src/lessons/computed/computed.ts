@@ -1,3 +1,5 @@
+import type { Mark } from '../../model/fact.ts';
+
 /** Ways a number of a lesson is written; each is a format of the pages. */
 export type NumberKind =
   | 'plain'
@@ -27,4 +29,6 @@ export interface Computed {
   /** In the unit that the way of writing takes. */
   readonly value: () => number;
   readonly decimals?: number;
+  /** The weakest fact that it rests on, where that is no published one: its mark is shown beside the number. */
+  readonly restsOn?: { readonly mark: Mark; readonly source: string; readonly note?: string };
 }

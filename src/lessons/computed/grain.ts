@@ -1,4 +1,3 @@
-import { shrinkFacts } from '../../model/cloth/facts.ts';
 import { cutStretchPercent } from '../cut-on-grain.ts';
 import type { Computed } from './computed.ts';
 
@@ -7,6 +6,4 @@ export const grainQuantities = {
   'stretch-crosswise': { as: 'percentage', value: () => cutStretchPercent(90), decimals: 0 },
   'stretch-bias': { as: 'percentage', value: () => cutStretchPercent(45), decimals: 0 },
   'stretch-off-grain': { as: 'percentage', value: () => cutStretchPercent(15), decimals: 0 },
-  'wash-lengthwise': { as: 'percentage', value: () => shrinkFacts.leftLength.value, decimals: 1 },
-  'wash-crosswise': { as: 'percentage', value: () => shrinkFacts.leftWidth.value, decimals: 1 },
 } as const satisfies Readonly<Record<string, Computed>>;

@@ -6,6 +6,7 @@ export const clothLessons = {
     closeCloth: 'Cloth seen close',
     cutOnGrain: 'A strip, and how far it gives',
     swatchGuide: 'A card of swatches',
+    washedThread: 'One thread, before and after the wash',
   },
   figures: {
     spunThreads: {
@@ -104,6 +105,31 @@ export const clothLessons = {
       stretch: 'Most it can give',
       note: 'Quilting cotton. On the slant, threads turn at their crossings until they touch. Along a thread, its waves straighten. These are the most that the geometry allows; rubbing stops real cloth earlier. “A little off” is fifteen degrees. Threads are drawn farther apart than they are.',
     },
+    washedThread: {
+      title: 'One thread, before and after the wash',
+      pick: 'Cloth',
+      cloths: {
+        quilting: 'Quilting cotton',
+        muslin: 'Muslin',
+        gauze: 'Gauze',
+        loomState: 'Muslin off the loom',
+      },
+      says: '{cloth}, cut open along a warp thread. The wash takes {shorter} of the length. The crimp of the thread rises from {before} to {after}; the thread itself stays as long.',
+      rows: {
+        bought: 'Before the first wash',
+        washed: 'After it: {shorter} shorter',
+        straight: 'The thread of either, drawn straight',
+      },
+      columns: {
+        length: 'Lost lengthwise',
+        width: 'Lost crosswise',
+        crimpBefore: 'Warp crimp before',
+        crimpAfter: 'Warp crimp after',
+        weightBefore: 'Weight before',
+        weightAfter: 'Weight after',
+      },
+      note: 'What the wash takes is textbook range, from memory, for a first wash and tumble dry. Thickness and spacing are to one scale, threads drawn round. The weight is that of the threads alone.',
+    },
     swatchGuide: {
       title: 'A card of swatches',
       pick: 'Order',
@@ -132,10 +158,20 @@ export const clothLessons = {
     'stretch-bias':
       'Threads as the laths of a trellis, turned until they touch: quilting cotton at forty-five degrees. The most the geometry allows.',
     'stretch-off-grain': 'The same trellis, fifteen degrees from the warp.',
-    'wash-lengthwise':
-      'What a finished cloth has left to lose lengthwise in its first wash; textbook range, from memory.',
-    'wash-crosswise':
-      'What a finished cloth has left to lose crosswise in its first wash; textbook range, from memory.',
+    'wash-lengthwise': 'What quilting cotton loses lengthwise in a first wash and tumble dry.',
+    'wash-crosswise': 'What quilting cotton loses crosswise in a first wash and tumble dry.',
+    'wash-lengthwise-low': 'The low end of the range for the length of quilting cotton.',
+    'wash-lengthwise-high': 'The high end of that range.',
+    'wash-gauze': 'What open cloth such as gauze loses lengthwise in a first wash and tumble dry.',
+    'wash-off-the-loom': 'What cloth straight off the loom loses lengthwise in a first wash and tumble dry.',
+    'wash-preshrunk': 'What cloth that was shrunk by machine loses lengthwise in a first wash and tumble dry.',
+    'lost-of-three-yards': 'Three yards times that share for quilting cotton.',
+    'lost-of-ten-inches': 'Ten inches times that share for quilting cotton.',
+    'thread-of-ten-inches': 'Ten inches and the crimp of the warp of quilting cotton.',
+    'crimp-before-wash': 'Crimp of the warp of quilting cotton as it is sold: list of cloths.',
+    'crimp-after-wash':
+      'The crimp when the cloth is shorter and the thread is not: one and the crimp, over what is left of the length, less one.',
+    'heavier-by-wash': 'The same thread on less area: one over what is left of length and width, less one.',
     'cover-quilting':
       'Share of the area that round threads cover, Peirce’s rule: quilting cotton of the list of cloths.',
     'open-quilting': 'A hundred less that share.',

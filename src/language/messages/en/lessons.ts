@@ -52,6 +52,7 @@ export const lessons = {
     sources: 'Where the numbers come from',
     constants: 'Constants of the model',
     worked: 'Worked out by the model',
+    restsOn: 'It rests on a value marked',
     read: 'Also read',
     source: 'Source {n}',
     example: 'Numbers of an example season are those of the first farm, season number {seed}. The farm is invented.',

@@ -7,6 +7,7 @@ export const clothLessons: typeof english = {
     closeCloth: 'La tela vista de cerca',
     cutOnGrain: 'Una tira, y cuánto cede',
     swatchGuide: 'Un muestrario',
+    washedThread: 'Un hilo, antes y después del lavado',
   },
   figures: {
     spunThreads: {
@@ -105,6 +106,31 @@ export const clothLessons: typeof english = {
       stretch: 'Lo más que cede',
       note: 'Algodón para patchwork. En diagonal, los hilos giran en sus cruces hasta tocarse. A lo largo de un hilo, se enderezan sus ondas. Es lo más que permite la geometría; el roce detiene antes a la tela de verdad. «Un poco desviada» son quince grados. Los hilos se dibujan más separados de lo que están.',
     },
+    washedThread: {
+      title: 'Un hilo, antes y después del lavado',
+      pick: 'Tela',
+      cloths: {
+        quilting: 'Tela de patchwork',
+        muslin: 'Manta',
+        gauze: 'Gasa',
+        loomState: 'Manta recién salida del telar',
+      },
+      says: '{cloth}, abierta a lo largo de un hilo de la urdimbre. El lavado se lleva el {shorter} del largo. La ondulación del hilo sube de {before} a {after}; el hilo mide lo mismo.',
+      rows: {
+        bought: 'Antes del primer lavado',
+        washed: 'Después: {shorter} más corta',
+        straight: 'El hilo de cualquiera de las dos, derecho',
+      },
+      columns: {
+        length: 'Pierde a lo largo',
+        width: 'Pierde a lo ancho',
+        crimpBefore: 'Ondulación antes',
+        crimpAfter: 'Ondulación después',
+        weightBefore: 'Peso antes',
+        weightAfter: 'Peso después',
+      },
+      note: 'Lo que se lleva el lavado es rango de los manuales, de memoria, para un primer lavado con secadora. Grosor y separación están a una misma escala, con hilos redondos. El peso es el de los hilos solos.',
+    },
     swatchGuide: {
       title: 'Un muestrario',
       pick: 'Orden',
@@ -133,10 +159,20 @@ export const clothLessons: typeof english = {
     'stretch-bias':
       'Hilos como los listones de una reja, girados hasta tocarse: algodón para patchwork a cuarenta y cinco grados. Lo más que permite la geometría.',
     'stretch-off-grain': 'La misma reja, a quince grados de la urdimbre.',
-    'wash-lengthwise':
-      'Lo que a una tela acabada le queda por encoger a lo largo en el primer lavado; rango de los manuales, de memoria.',
-    'wash-crosswise':
-      'Lo que a una tela acabada le queda por encoger a lo ancho en el primer lavado; rango de los manuales, de memoria.',
+    'wash-lengthwise': 'Lo que pierde de largo el algodón para patchwork en un primer lavado con secadora.',
+    'wash-crosswise': 'Lo que pierde de ancho el algodón para patchwork en un primer lavado con secadora.',
+    'wash-lengthwise-low': 'El extremo bajo del rango para el largo del algodón para patchwork.',
+    'wash-lengthwise-high': 'El extremo alto de ese rango.',
+    'wash-gauze': 'Lo que pierde de largo una tela abierta, como la gasa, en un primer lavado con secadora.',
+    'wash-off-the-loom': 'Lo que pierde de largo una tela recién salida del telar en un primer lavado con secadora.',
+    'wash-preshrunk': 'Lo que pierde de largo una tela encogida a máquina en un primer lavado con secadora.',
+    'lost-of-three-yards': 'Tres yardas por esa parte, para el algodón para patchwork.',
+    'lost-of-ten-inches': 'Diez pulgadas por esa parte, para el algodón para patchwork.',
+    'thread-of-ten-inches': 'Diez pulgadas y la ondulación de la urdimbre del algodón para patchwork.',
+    'crimp-before-wash': 'Ondulación de la urdimbre del algodón para patchwork como se vende: lista de telas.',
+    'crimp-after-wash':
+      'La ondulación cuando la tela es más corta y el hilo no: uno más la ondulación, entre lo que queda del largo, menos uno.',
+    'heavier-by-wash': 'El mismo hilo en menos área: uno entre lo que queda del largo y del ancho, menos uno.',
     'cover-quilting':
       'Parte del área que cubren hilos redondos, regla de Peirce: algodón para patchwork de la lista de telas.',
     'open-quilting': 'Cien menos esa parte.',

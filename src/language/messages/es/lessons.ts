@@ -56,6 +56,7 @@ export const lessons: typeof english = {
     sources: 'De dónde salen los números',
     constants: 'Constantes del modelo',
     worked: 'Calculado por el modelo',
+    restsOn: 'Se apoya en un valor marcado',
     read: 'También se leyó',
     source: 'Fuente {n}',
     example:

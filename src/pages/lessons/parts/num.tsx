@@ -44,10 +44,11 @@ export function Num({ fact, of, as }: NumProps) {
     );
   }
   const { text } = numberText(number, words, frame.words);
+  const trust = known?.fact ?? computedOf(name)?.restsOn;
   return (
     <span class="num">
       {text}
-      {known ? <TrustMark trust={known.fact} label={text} /> : null}
+      {trust ? <TrustMark trust={trust} label={text} /> : null}
     </span>
   );
 }

@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks';
 import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
+import { computedOf } from '../../../lessons/computed/all-computed.ts';
 import { factNumber } from '../../../lessons/fact-number.ts';
 import { lessonFarm, lessonSeed } from '../../../lessons/lesson-season.ts';
 import { encodeRun } from '../../../statechart/saved-run.ts';
@@ -19,6 +20,11 @@ export function Sources() {
   const id = useId();
   const text = (number: ReturnType<typeof computedNumber>) =>
     still ? bothTexts(number, words, lessons) : numberText(number, words, lessons).text;
+  /** Whether a number before has already named the same source. */
+  const toldBefore = (index: number): boolean => {
+    const source = computedOf(computed[index]!)?.restsOn?.source;
+    return computed.slice(0, index).some((name) => computedOf(name)?.restsOn?.source === source);
+  };
   const season = hashOf({
     page: 'season',
     station: 'sewing',
@@ -38,11 +44,26 @@ export function Sources() {
             </li>
           );
         })}
-        {computed.map((name, index) => (
-          <li key={name} id={`source-${facts.length + index + 1}`}>
-            <b class="num">{text(computedNumber(name))}</b> <i>{said.worked}</i>. {lessons.computed[name]}
-          </li>
-        ))}
+        {computed.map((name, index) => {
+          const restsOn = computedOf(name)?.restsOn;
+          return (
+            <li key={name} id={`source-${facts.length + index + 1}`}>
+              <b class="num">{text(computedNumber(name))}</b> <i>{said.worked}</i>. {lessons.computed[name]}
+              {restsOn ? (
+                <>
+                  {' '}
+                  {said.restsOn}: <i>{messages.marks.names[restsOn.mark]}</i>.
+                  {toldBefore(index) ? null : (
+                    <>
+                      {' '}
+                      <span lang="en">{restsOn.source}</span>
+                    </>
+                  )}
+                </>
+              ) : null}
+            </li>
+          );
+        })}
       </ol>
       <p class="caption">
         {fill(said.example, { seed: String(lessonSeed) })} {still ? null : <a href={season}>{said.openSeason}</a>}
