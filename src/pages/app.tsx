@@ -6,6 +6,7 @@ import { makeWords, WordsContext } from '../language/words.ts';
 import { ErrorBoundary } from '../ui/error-boundary.tsx';
 import { LanguageUnitsBar } from '../ui/language-units-bar.tsx';
 import { Navigation } from '../ui/navigation.tsx';
+import { takeTurn } from '../ui/turns.ts';
 import { Home } from './home.tsx';
 import { laterPage } from './later-page.tsx';
 import { keepPreferences, type Preferences, readPreferences } from './preferences.ts';
@@ -82,8 +83,15 @@ export function App() {
     () => makeWords(language, preferences.units, messages ?? en),
     [language, preferences.units, messages],
   );
+  useEffect(
+    // After the parts that bring their words in turn: the browser styles the whole page anew.
+    () =>
+      takeTurn(() => {
+        document.documentElement.lang = localeOf(language);
+      }),
+    [language],
+  );
   useEffect(() => {
-    document.documentElement.lang = localeOf(language);
     if (route.page === 'home') document.title = `${words.messages.common.product}: ${words.messages.common.tagline}`;
   }, [language, words, route.page]);
   if (!messages) return null;

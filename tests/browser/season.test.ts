@@ -106,6 +106,8 @@ test('a link brings back the same numbers', async () => {
   const { page, finish } = await openPage({ path: '#/season/ginning', reducedMotion: true });
   await page.getByRole('radio', { name: '0', exact: true }).check({ force: true });
   await page.locator('.twin-changed tr.changed').first().waitFor();
+  // The ledger comes in its turn.
+  await page.locator('[aria-busy=true]').first().waitFor({ state: 'detached' });
   const numbers = await page.locator('.ledger').innerText();
   const other = await openPage({ path: new URL(page.url()).hash, reducedMotion: true });
   await other.page.locator('.ledger').waitFor();

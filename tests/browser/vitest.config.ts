@@ -5,6 +5,7 @@ const aloneTests = [
   'tests/browser/doubt.test.ts',
   'tests/browser/lost-context.test.ts',
   'tests/browser/scenes.test.ts',
+  'tests/browser/season-tasks.test.ts',
 ];
 
 // The built site in a real Chromium.

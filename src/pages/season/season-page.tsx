@@ -9,6 +9,7 @@ import { speeds } from '../../statechart/season-machine.ts';
 import { weatherKey } from '../../statechart/weather-key.ts';
 import { Announcer } from '../../ui/announcer.tsx';
 import { ChoiceRow } from '../../ui/choice-row.tsx';
+import { InTurn } from '../../ui/in-turn.tsx';
 import { OneWorkingOpen, useWorkingClosesOn } from '../../ui/open-working.tsx';
 import { PatchButton } from '../../ui/patch-button.tsx';
 import { SewistLine } from '../../ui/sewist-line.tsx';
@@ -107,6 +108,9 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
     />
   );
 
+  /** What lies below a station's picture and choices comes after them. */
+  const below = `${preferences.theme} ${station}`;
+
   const finished = snapshot.value === 'finished';
   const predict = usePredict({
     season,
@@ -197,7 +201,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
           />
         </div>
       ) : null}
-      <figure class="season-scene">
+      <InTurn as="figure" class="season-scene" scene={preferences.theme}>
         {finished ? (
           <FinishedQuilt season={season} theme={preferences.theme} query={query} />
         ) : asking && tellingPictures.includes(station) ? (
@@ -214,86 +218,94 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
             alt={asking ? name : see.join(' ')}
           />
         )}
-      </figure>
+      </InTurn>
       <aside class="season-side">
-        <Steady on={[season, station, words, predict.on, asking, predict.guess]}>
-          <PredictPanel season={season} station={station} predict={predict} />
-        </Steady>
-        <Twin
-          name={name}
-          see={
-            asking ? (
-              <PredictCovered />
-            ) : (
-              <>
-                <SeenLines
-                  season={season}
-                  station={station}
-                  lines={see}
-                  rows={[...rows, ...saidValues(season, station, words, shown)]}
-                />
-                <SeenTable season={season} station={station} rows={rows} />
-              </>
-            )
-          }
-          change={
-            <Steady on={[scenario, season, station, taken]}>
-              <DecisionsPanel scenario={scenario} station={station} onDecide={decide} />
-              <UndoChoice left={taken.length} onUndo={undo} />
-            </Steady>
-          }
-          changed={
-            asking ? (
-              <PredictCovered />
-            ) : (
-              <Steady on={[season, last, station, words, stopped]}>
-                {last ? (
-                  <DownstreamLine
-                    before={last}
-                    after={season}
-                    runOf={({ scenario: decided }) => session.runOf(decided, seed)}
+        <InTurn as="div" class="season-part" scene={preferences.theme}>
+          <Steady on={[season, station, words, predict.on, asking, predict.guess]}>
+            <PredictPanel season={season} station={station} predict={predict} />
+          </Steady>
+          <Twin
+            name={name}
+            see={
+              asking ? (
+                <PredictCovered />
+              ) : (
+                <>
+                  <SeenLines
+                    season={season}
+                    station={station}
+                    lines={see}
+                    rows={[...rows, ...saidValues(season, station, words, shown)]}
                   />
-                ) : null}
-                {changes.length > 0 ? (
-                  <>
-                    {last ? null : <p class="caption">{messages.scenes.firstLook}</p>}
-                    <WhatChanged
-                      heading={last ? messages.readings.changedHeading : messages.readings.heading}
-                      changes={changes}
-                      headingUnseen
-                    />
-                  </>
-                ) : (
-                  <p>{stopped}</p>
-                )}
+                  <SeenTable season={season} station={station} rows={rows} />
+                </>
+              )
+            }
+            change={
+              <Steady on={[scenario, season, station, taken]}>
+                <DecisionsPanel scenario={scenario} station={station} onDecide={decide} />
+                <UndoChoice left={taken.length} onUndo={undo} />
               </Steady>
-            )
-          }
-        />
-        <Steady on={[season, station, asking]}>
-          {asking ? null : <FibrePanel season={season} station={station} />}
-          <SewistLine station={station} />
-        </Steady>
+            }
+            changed={
+              asking ? (
+                <PredictCovered />
+              ) : (
+                <Steady on={[season, last, station, words, stopped]}>
+                  {last ? (
+                    <DownstreamLine
+                      before={last}
+                      after={season}
+                      runOf={({ scenario: decided }) => session.runOf(decided, seed)}
+                    />
+                  ) : null}
+                  {changes.length > 0 ? (
+                    <>
+                      {last ? null : <p class="caption">{messages.scenes.firstLook}</p>}
+                      <WhatChanged
+                        heading={last ? messages.readings.changedHeading : messages.readings.heading}
+                        changes={changes}
+                        headingUnseen
+                      />
+                    </>
+                  ) : (
+                    <p>{stopped}</p>
+                  )}
+                </Steady>
+              )
+            }
+          />
+        </InTurn>
+        <InTurn as="div" class="season-part" scene={below} of={season}>
+          <Steady on={[season, station, asking]}>
+            {asking ? null : <FibrePanel season={season} station={station} />}
+            <SewistLine station={station} />
+          </Steady>
+        </InTurn>
       </aside>
       <div class="season-ledger">
-        <Steady on={[season, station, stopped, session, preferences.theme, predict.on, asking]}>
-          {stopped ? <p class="stop-note">{stopped}</p> : null}
-          {asking ? (
-            <PredictCovered />
-          ) : (
-            <>
-              <LedgerPanel season={season} station={station} theme={preferences.theme} />
-              {station === 'ginning' ? <SeedPanel season={season} /> : null}
-              {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
-              {station === 'classing' ? <MoneyPanel season={season} /> : null}
-              <PracticePanel season={season} station={station} />
-              <DoubtPanel season={season} />
-            </>
-          )}
-          <CarePanel station={station} scenario={scenario} />
-          <PredictSwitch on={predict.on} onChange={predict.turn} />
-          <FarmBar session={session} scenario={scenario} seed={seed} />
-        </Steady>
+        <InTurn as="div" class="season-part" scene={below} of={season}>
+          <Steady on={[season, station, stopped, preferences.theme, asking]}>
+            {stopped ? <p class="stop-note">{stopped}</p> : null}
+            {asking ? <PredictCovered /> : <LedgerPanel season={season} station={station} theme={preferences.theme} />}
+          </Steady>
+        </InTurn>
+        <InTurn as="div" class="season-part" scene={below} of={season}>
+          <Steady on={[season, station, scenario, seed, session, predict.on, asking]}>
+            {asking ? null : (
+              <>
+                {station === 'ginning' ? <SeedPanel season={season} /> : null}
+                {station === 'pressing' || station === 'classing' ? <BalesPanel season={season} /> : null}
+                {station === 'classing' ? <MoneyPanel season={season} /> : null}
+                <PracticePanel season={season} station={station} />
+                <DoubtPanel season={season} />
+              </>
+            )}
+            <CarePanel station={station} scenario={scenario} />
+            <PredictSwitch on={predict.on} onChange={predict.turn} />
+            <FarmBar session={session} scenario={scenario} seed={seed} />
+          </Steady>
+        </InTurn>
       </div>
       <div class="season-foot">
         <LiveTimeBar
