@@ -1,7 +1,8 @@
 import type { MassEntry } from '../model/ledger.ts';
 import type { Season } from '../model/season.ts';
+import { kilogramsFromPounds, POUNDS_PER_STATISTICAL_BALE } from '../model/units.ts';
 
-/** Mass of a stream, kg for each bale that the season pressed. */
+/** Mass of a stream, kg for each statistical bale, 480 lb net, that the season pressed. */
 export interface GinStream {
   readonly lint: number;
   readonly seed: number;
@@ -19,9 +20,11 @@ interface GinStep {
   readonly left: GinStream;
 }
 
-/** A gin's work shared out among its bales. */
+/** A gin's work for one statistical bale. */
 export interface GinBalance {
   readonly into: GinStream;
+  /** Seed as it is weighed at the seed house: with its water, its linters and the little trash that goes with it, kg. */
+  readonly seedKg: number;
   readonly steps: readonly GinStep[];
 }
 
@@ -48,14 +51,17 @@ function streamOf(entries: readonly MassEntry[], accounts: readonly string[], ba
 }
 
 /**
- * The gin's ledgers for one bale, from the module to the tied bale.
+ * The gin's ledgers for one statistical bale, from the module to the tied bale. Bales differ in weight and the last of a season is
+ * a remnant, so what was pressed is divided by 480 lb and not by the number of bales.
  * @throws Error when the season pressed none
  */
 export function ginBalance({ cleaning, ginning, pressing }: Season): GinBalance {
   if (!cleaning || !ginning || !pressing || pressing.bales.length === 0)
     throw new Error('gin balance: this season pressed no bale');
-  const count = pressing.bales.length;
+  const netKg = pressing.bales.reduce((sum, bale) => sum + bale.netKg, 0);
+  const count = netKg / kilogramsFromPounds(POUNDS_PER_STATISTICAL_BALE);
   const into = streamOf(cleaning.ledger.in, ['lot'], count);
+  const seedKg = streamKg(streamOf(ginning.ledger.out, ['seedHouse'], count));
   const taken: readonly [GinStep['step'], GinStream, GinStream][] = [
     [
       'cleaning',
@@ -75,5 +81,5 @@ export function ginBalance({ cleaning, ginning, pressing }: Season): GinBalance 
     now = combined(combined(now, added, 1), out, -1);
     return { step, taken: out, added, left: now };
   });
-  return { into, steps };
+  return { into, steps, seedKg };
 }

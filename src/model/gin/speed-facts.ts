@@ -11,6 +11,13 @@ export const handGinFacts = {
     mark: 'published',
     note: 'the task was set for one man, most likely enslaved; the cylinder was 2 ft 2 in. long',
   },
+  mostLintLbPerDay: {
+    value: 80,
+    unit: 'lb of lint/day',
+    range: [60, 80],
+    source: 'same letter: the most that it says was reached',
+    mark: 'published',
+  },
 } as const satisfies Record<string, Fact>;
 
 /** How fast the wheels of a gin turn. They move no mass in the model: pictures show them, slowed by a stated factor. */

@@ -248,8 +248,10 @@ export const harvestFacts = {
     value: 200,
     unit: 'lb seed cotton/day',
     range: [100, 500],
-    source: 'usual hand 200 lb, good hand 250-275, extremes to 500 (plantation and labour records)',
+    source:
+      'usual hand 200 lb, good hand 250-275, extremes to 500 (Hickman County Gazette 1990; Mississippi State University Extension 2008)',
     mark: 'published',
+    note: 'plantation books printed by Phillips (1918, ch. 12) have lower means: 160 lb for men, 125 lb for women, 157 lb for a gang',
   },
   pickerAcresPerHour: {
     value: 8,

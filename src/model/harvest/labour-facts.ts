@@ -5,7 +5,7 @@ export const labourFacts = {
   childTaskLb: {
     value: 10,
     unit: 'lb',
-    source: 'C. Ball, Fifty Years in Chains (first printed 1837): the daily task of several children',
+    source: 'C. Ball, Slavery in the United States, 1837: the daily task of several children',
     mark: 'published',
     note: 'some mothers of small children had 40 lb',
   },
@@ -13,13 +13,26 @@ export const labourFacts = {
     value: 160,
     unit: 'lb',
     source:
-      'plantation book of 1844 near Natchez, mean of 28 men and boys on one day (Phillips, American Negro Slavery, 1918, ch. 12)',
+      'plantation book of 1844 near Natchez, mean of 28 men and boys on one Saturday of October (Phillips, American Negro Slavery, 1918, ch. 12)',
     mark: 'published',
   },
   womenPoundsPerDay: {
     value: 125,
     unit: 'lb',
     source: 'same, mean of 18 women and girls',
+    mark: 'published',
+    note: 'the same chapter has 157 lb as the mean of a gang of 51 in 1859, and 65 lb for Georgia in 1830',
+  },
+  fewestBollsPerPound: {
+    value: 60,
+    unit: 'bolls/lb',
+    source: 'sixty to eighty bolls to a pound of seed cotton (Phillips, American Negro Slavery, 1918, ch. 12)',
+    mark: 'published',
+  },
+  mostBollsPerPound: {
+    value: 80,
+    unit: 'bolls/lb',
+    source: 'same',
     mark: 'published',
   },
   enslaved1790: {

@@ -1,8 +1,7 @@
 import { useCallback, useState } from 'preact/hooks';
 import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
-import { bollsInPounds } from '../../../lessons/computed/field-to-bale.ts';
-import { poiseInches } from '../../../lessons/steelyard.ts';
+import { bollsInPounds, poiseInches } from '../../../lessons/steelyard.ts';
 import { steelyardFacts } from '../../../model/harvest/labour-facts.ts';
 import { steelyardHeight, steelyardMarks } from '../../../scene/lessons/steelyard.ts';
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
@@ -28,7 +27,10 @@ export function Steelyard({ pounds: given }: { readonly pounds?: string }) {
   const [pounds, setPounds] = useState(Number(optionValue(steelyardDoc, 'pounds', given)));
   const weight = (lb: number) => formats.pounds(lb).text;
   const arm = (inches: number) => formats.length(inches, 1).text;
-  const bolls = (lb: number) => formats.number(Math.round(bollsInPounds(lb) / 10) * 10, 0);
+  const bolls = (lb: number) => {
+    const { fewest, most } = bollsInPounds(lb);
+    return fill(text.bolls, { fewest: formats.count(fewest), most: formats.count(most) });
+  };
   const says = fill(text.says, {
     sack: weight(pounds),
     poise: weight(steelyardFacts.poiseLb.value),

@@ -5,6 +5,7 @@ import type { QuizQuestion } from '../../../lessons/front-matter.ts';
 import { useLesson } from '../lesson-frame.ts';
 import { bothTexts, numberText } from '../number-text.ts';
 import { computedNumber } from './num.tsx';
+import { arrangedQuiz } from './quiz-order.ts';
 import { Said } from './said.tsx';
 
 type Option = QuizQuestion['options'][number];
@@ -53,15 +54,16 @@ const letters = 'abcd';
 /** Questions with an explanation for every option. Without scripts the answers lie in a fold below. */
 export function Quiz() {
   const { formats } = useWords();
-  const { matter, words: lessons, still } = useLesson();
+  const { name, matter, words: lessons, still } = useLesson();
+  const quiz = arrangedQuiz(name, matter.quiz);
   const said = lessons.sentence;
   const id = useId();
   const place = (index: number) =>
-    fill(said.question, { n: formats.count(index + 1), all: formats.count(matter.quiz.length) });
+    fill(said.question, { n: formats.count(index + 1), all: formats.count(quiz.length) });
   return (
     <section class="quiz" aria-labelledby={id}>
       <h2 id={id}>{said.quiz}</h2>
-      {matter.quiz.map((question, index) =>
+      {quiz.map((question, index) =>
         still ? (
           <div key={question.ask} class="quiz-question">
             <p>
@@ -82,7 +84,7 @@ export function Quiz() {
       {still ? (
         <details class="answer-key">
           <summary>{said.key}</summary>
-          {matter.quiz.map((question, index) => (
+          {quiz.map((question, index) => (
             <div key={question.ask}>
               <p>{place(index)}</p>
               <ul>
