@@ -12,6 +12,7 @@ export const standardCodes = [
   '16.3.1',
   '2-PS1-1',
   '2-PS1-2',
+  '3-LS1-1',
   '5-PS1-2',
   '5-PS1-3',
   'MS-PS1-3',
@@ -20,6 +21,6 @@ export type StandardCode = (typeof standardCodes)[number];
 
 /** The framework a code belongs to, by the name that machines read. */
 export const frameworkOf = (code: StandardCode): string =>
-  code.includes('PS')
+  /PS|LS/.test(code)
     ? 'Next Generation Science Standards'
     : 'National Standards for Family and Consumer Sciences Education';

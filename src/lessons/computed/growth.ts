@@ -6,7 +6,7 @@ import type { Computed } from './computed.ts';
 export const growthQuantities = {
   'fibers-per-seed': {
     as: 'plain',
-    value: () => Math.round(varietyFacts.uplandMedium.fibresPerSeed.value / 100) * 100,
+    value: () => Math.round(varietyFacts.uplandMedium.fibresPerSeed.value / 1000) * 1000,
   },
   'days-to-full-length': { as: 'days', value: () => bollFacts.elongatedDays.value },
   'wall-at-full-length': { as: 'percentage', value: () => 100 * bollFacts.elongatedMass.value, decimals: 0 },

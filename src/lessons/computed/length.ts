@@ -1,3 +1,4 @@
+import { classCardFacts } from '../../model/length/class-card-facts.ts';
 import { yarnVariationPercent } from '../../model/mill/evenness.ts';
 import { fibreEndsPerCm } from '../../model/mill/hairiness.ts';
 import { fibresInSection } from '../../model/mill/limits.ts';
@@ -31,25 +32,37 @@ export function threadVariation(id: SampleCottonId): number {
   return yarnVariationPercent('ringCarded', fibres, read(id).shortPercentByWeight, 0);
 }
 
+/** What counts of single fibers rest on: the spread of lengths behind a class card. */
+const restsOn = classCardFacts.uplandPeakSpread;
+
 export const lengthQuantities = {
-  'short-fibers-uneven': { as: 'plain', value: () => read('uneven').shortPercentByNumber, decimals: 0 },
-  'short-fibers-even': { as: 'plain', value: () => read('even').shortPercentByNumber, decimals: 0 },
+  'short-fibers-uneven': { as: 'plain', value: () => read('uneven').shortPercentByNumber, decimals: 0, restsOn },
+  'short-fibers-even': { as: 'plain', value: () => read('even').shortPercentByNumber, decimals: 0, restsOn },
   'uniformity-medium': { as: 'percentage', value: () => sampleCottons.medium.card.uniformityPercent, decimals: 0 },
   'uniformity-uneven': { as: 'percentage', value: () => sampleCottons.uneven.card.uniformityPercent, decimals: 0 },
   'uniformity-even': { as: 'percentage', value: () => sampleCottons.even.card.uniformityPercent, decimals: 0 },
-  'fiber-ends-uneven': { as: 'plain', value: () => endsPerInch('uneven'), decimals: 0 },
-  'fiber-ends-even': { as: 'plain', value: () => endsPerInch('even'), decimals: 0 },
+  'fiber-ends-uneven': { as: 'plain', value: () => endsPerInch('uneven'), decimals: 0, restsOn },
+  'fiber-ends-even': { as: 'plain', value: () => endsPerInch('even'), decimals: 0, restsOn },
   'staple-short': { as: 'fibreLength', value: () => read('short').upperHalfMeanMm },
   'staple-medium': { as: 'fibreLength', value: () => read('medium').upperHalfMeanMm },
   'staple-long': { as: 'fibreLength', value: () => read('long').upperHalfMeanMm },
   'staple-pima': { as: 'fibreLength', value: () => read('pima').upperHalfMeanMm },
-  'mean-fiber-medium': { as: 'fibreLength', value: () => read('medium').meanMm },
-  'short-fibers-in-hundred': { as: 'plain', value: () => read('medium').shortPercentByNumber, decimals: 0 },
-  'short-fibers-in-hundred-pima': { as: 'plain', value: () => read('pima').shortPercentByNumber, decimals: 0 },
-  'short-fiber-by-weight': { as: 'percentage', value: () => read('medium').shortPercentByWeight, decimals: 0 },
-  'fiber-ends-short': { as: 'plain', value: () => endsPerInch('short'), decimals: 0 },
-  'fiber-ends-medium': { as: 'plain', value: () => endsPerInch('medium'), decimals: 0 },
-  'fiber-ends-pima': { as: 'plain', value: () => endsPerInch('pima'), decimals: 0 },
+  'instrument-mean-medium': {
+    as: 'fibreLength',
+    value: () => (sampleCottons.medium.card.upperHalfMeanMm * sampleCottons.medium.card.uniformityPercent) / 100,
+  },
+  'short-fibers-in-hundred': { as: 'plain', value: () => read('medium').shortPercentByNumber, decimals: 0, restsOn },
+  'short-fibers-in-hundred-pima': { as: 'plain', value: () => read('pima').shortPercentByNumber, decimals: 0, restsOn },
+  'short-fiber-by-weight': { as: 'percentage', value: () => read('medium').shortPercentByWeight, decimals: 0, restsOn },
+  'short-fiber-by-weight-uneven': {
+    as: 'percentage',
+    value: () => read('uneven').shortPercentByWeight,
+    decimals: 0,
+    restsOn,
+  },
+  'fiber-ends-short': { as: 'plain', value: () => endsPerInch('short'), decimals: 0, restsOn },
+  'fiber-ends-medium': { as: 'plain', value: () => endsPerInch('medium'), decimals: 0, restsOn },
+  'fiber-ends-pima': { as: 'plain', value: () => endsPerInch('pima'), decimals: 0, restsOn },
   'turns-short': { as: 'plain', value: () => sampleTurnsPerInch('short'), decimals: 0 },
   'turns-pima': { as: 'plain', value: () => sampleTurnsPerInch('pima'), decimals: 0 },
 } as const satisfies Readonly<Record<string, Computed>>;

@@ -82,6 +82,7 @@ export const lessons: typeof english = {
     '2-PS1-2': 'elegir un material para un fin con datos de prueba',
     '5-PS1-2': 'mostrar con mediciones que el peso se conserva',
     '5-PS1-3': 'identificar materiales por sus propiedades',
+    '3-LS1-1': 'las plantas tienen ciclos de vida: nacen, crecen, se reproducen y mueren',
     'MS-PS1-3': 'cómo los materiales hechos por personas vienen de recursos naturales',
   },
   computed: {
@@ -92,13 +93,14 @@ export const lessons: typeof english = {
       'Longitud de clasificación de una paca común de Upland: media de las cosechas de 2010 a 2012 (USDA-AMS).',
     'staple-long': 'Longitud de clasificación del Upland largo de ejemplo.',
     'staple-pima': 'Longitud de clasificación del Pima estadounidense: media de una cosecha (USDA-AMS).',
-    'mean-fiber-medium':
-      'Longitud media de todas las fibras de la paca común, contada cada una una vez, según el reparto de longitudes del modelo.',
+    'instrument-mean-medium':
+      'La uniformidad por la longitud que informa la oficina: la media que lee el instrumento en una paca común.',
     'short-fibers-in-hundred':
       'Fibras de menos de media pulgada entre cien de la paca común, contadas en el reparto de longitudes del modelo, que se ajusta a las dos cifras de clasificación de la paca.',
     'short-fibers-in-hundred-pima': 'La misma cuenta para el Pima.',
     'short-fiber-by-weight':
       'Parte del peso de la paca común en fibras de menos de media pulgada, según el mismo reparto de longitudes.',
+    'short-fiber-by-weight-uneven': 'La misma parte en el algodón mezclado de ejemplo.',
     'fiber-ends-short':
       'Dos puntas por fibra: el doble de las fibras del hilo entre su longitud media, ejemplo corto, Ne 30.',
     'fiber-ends-medium': 'Lo mismo para la paca común.',
@@ -113,28 +115,23 @@ export const lessons: typeof english = {
     'uniformity-even': 'Uniformidad del algodón parejo de ejemplo.',
     'fiber-ends-uneven': 'Puntas de fibra en una pulgada de hilo Ne 30 del algodón mezclado.',
     'fiber-ends-even': 'Lo mismo para el parejo.',
-    'fibers-per-seed': 'Fibras en una semilla de esa variedad, de los datos del campo, redondeado a cien.',
-    'days-to-full-length': 'Edad a la que una fibra tiene toda su longitud (Kinetics of Cell Elongation, 1973).',
-    'wall-at-full-length': 'Parte de la pared puesta a esa edad (misma fuente).',
+    'fibers-per-seed': 'Fibras en una semilla de esa variedad, de los datos del campo, redondeado a mil.',
+    'days-to-full-length':
+      'Edad a la que una fibra tiene toda su longitud (Kinetics of Cell Elongation, 1973); otras fuentes dan de 16 a 22 días.',
+    'wall-at-full-length': 'Parte del peso final de la fibra que hay a esa edad (misma fuente).',
     'days-to-open': 'Días de la flor a la bellota abierta con tiempo cálido, de los datos del campo.',
-    'trash-ordinary': 'Hoja en la cara de la muestra común de ejemplo.',
-    'micronaire-low': 'Una lectura debajo de lo que se paga completo.',
+    'trash-ordinary': 'Basura, casi toda de hoja, en la cara de la muestra común: un ejemplo nuestro.',
+    'micronaire-low': 'Donde empieza el premio del Upland (USDA 1995; tabla de préstamos FSA 2021).',
     'micronaire-middle': 'Una lectura dentro de lo que lleva premio.',
-    'micronaire-base-from':
-      'Clases de mercado del Upland (USDA 1995; préstamo FSA 2021): la lectura más baja que se paga completa.',
-    'micronaire-premium-from': 'La misma tabla: la lectura más baja con premio.',
-    'micronaire-base-again': 'La misma tabla: la lectura más baja por encima del premio.',
-    'micronaire-discount-from': 'La misma tabla: la lectura más baja con descuento por alta.',
-    'micronaire-season': 'Media de todas las pacas de la temporada de ejemplo.',
     'fibers-in-thread-low':
-      'Peso de un tramo de hilo Ne 30 entre el de su fibra, Upland de micronaire 3.2; relación de Lord, de memoria.',
+      'Peso de un tramo de hilo Ne 30 entre el de su fibra, Upland de micronaire 3.7; relación de Lord, de memoria.',
     'fibers-in-thread': 'Lo mismo para micronaire 4.2.',
     'fibers-in-thread-high': 'Lo mismo para micronaire 5.0.',
     'maturity-upland-low':
-      'Madurez del Upland que marca 3.2: relación de Lord y finura madura de la variedad, ambas de memoria.',
+      'Madurez del Upland que marca 3.7: relación de Lord y finura madura de la variedad, ambas de memoria.',
     'maturity-pima-low': 'Lo mismo para el Pima.',
     'thread-breaks-at': 'Resistencia de un hilo Ne 30 cardado de anillos de Upland común, como peso que cuelga de él.',
-    'thread-if-all': 'Lo mismo si cada fibra aguantara toda su resistencia.',
+    'thread-if-all': 'Lo mismo si el hilo fuera tan resistente para su peso como el haz de la prueba de clasificación.',
     'yarn-share-ring':
       'Resistencia del hilo entre la de sus fibras, a igual peso por longitud: hilo cardado de anillos.',
     'yarn-share-combed': 'Lo mismo para hilo peinado de anillos.',
@@ -146,13 +143,13 @@ export const lessons: typeof english = {
     'sewn-patch-per-boll': 'Ese cuadrado, menos una costura de un cuarto de pulgada por cada lado.',
     'lint-per-boll': 'Fibra media de una bellota en la temporada de ejemplo, con la humedad que tiene en el campo.',
     'seed-cotton-per-boll': 'Algodón en hueso medio de una bellota en la temporada de ejemplo.',
-    'fibers-per-boll': 'Fibra de una bellota entre la masa de su fibra media, redondeado a mil.',
+    'fibers-per-boll': 'Fibra de una bellota entre la masa de su fibra media, redondeado a diez mil.',
     'fiber-length-per-boll': 'Fibra de una bellota entre la masa de un metro de fibra.',
     'yarn-per-boll': 'Hilos del retazo en ambos sentidos, con la longitud que toman sus ondas.',
     'patch-weight': 'Área del retazo por el peso de la tela.',
     'bolls-per-plant': 'Media de la temporada de ejemplo.',
     'bolls-per-twin-quilt':
-      'Un quilt de cama individual con tela trasera, ribete y guata, seguido hacia atrás con los promedios del oficio; redondeado a diez.',
+      'Un quilt de cama individual con tela trasera, ribete y guata, seguido hacia atrás con los promedios del oficio; redondeado a cien.',
     'plants-per-twin-quilt': 'Esas bellotas, con el número usual por planta; redondeado a diez.',
   },
   figures: {
@@ -177,7 +174,7 @@ export const lessons: typeof english = {
       says: 'Cada puntada es una fibra de {cotton}, de la más larga a la más corta. La muesca es la longitud que informa la oficina de clasificación.',
       rows: {
         staple: 'Longitud que informa la oficina',
-        mean: 'Media de todas las fibras',
+        mean: 'Media de fibras sueltas (otra prueba)',
         short: 'Fibras de menos de media pulgada, de 100',
         ends: 'Puntas de fibra en una pulgada de hilo',
         turns: 'Vueltas de torsión en una pulgada de hilo',
@@ -204,7 +201,7 @@ export const lessons: typeof english = {
       rows: {
         staple: 'Longitud que informa la oficina',
         uniformity: 'Índice de uniformidad',
-        mean: 'Media de todas las fibras',
+        mean: 'Media de fibras sueltas (otra prueba)',
         short: 'Fibras de menos de media pulgada, de 100',
         weight: 'Lo mismo por peso',
         ends: 'Puntas de fibra en una pulgada de hilo',
@@ -214,24 +211,24 @@ export const lessons: typeof english = {
     bollGrowth: {
       title: 'Dentro de una bellota',
       pick: 'Edad de la bellota',
-      says: 'Después de {day} las fibras miden {length} y tienen puesto el {wall} de su pared.',
+      says: 'Después de {day} las fibras miden {length} y tienen el {wall} de su peso final.',
       boll: 'la bellota, cortada',
       section: 'una fibra, cortada',
       length: 'Longitud de las fibras',
-      wall: 'Pared puesta',
-      note: 'Edad en el reloj de la propia bellota, que marca 45 cuando se abre; los días frescos cuentan menos. Aquí la longitud crece en línea recta, lo que es una simplificación.',
+      wall: 'Peso, del final',
+      note: 'Las edades son con calor parejo, con 45 días hasta abrir; los días frescos la alargan. Aquí la longitud crece en línea recta, lo que es una simplificación.',
     },
     colorAndLeaf: {
       title: 'Cuatro muestras',
       pick: 'Muestra de la paca',
       samples: { fresh: 'Fresca y limpia', ordinary: 'Común', rained: 'Con lluvia', spotted: 'Tardía y manchada' },
-      says: '{sample}: color {code} {name}, hoja {leaf}. La hoja (basura) cubre el {trash} de la muestra de la paca.',
+      says: '{sample}: color {code} {name}, hoja {leaf}. La basura cubre el {trash} de la muestra de la paca.',
       chart: 'arriba, brillante; a la derecha, amarillo',
       sample: 'cara de la muestra',
       grade: 'Grado de color',
-      leafArea: 'Hoja, del área',
+      leafArea: 'Basura, del área',
       leafGrade: 'Grado de hoja',
-      note: 'La tabla de color es una simplificación nuestra: la oficial no tiene bordes impresos. Las muestras son ejemplos nuestros.',
+      note: 'La tabla de color es una simplificación nuestra: los bordes de la oficial no se consiguieron en números, y cerca de un borde la nuestra puede fallar por un grado. Las muestras son ejemplos nuestros.',
     },
     fiberSections: {
       title: 'Dos fibras detrás de una lectura',

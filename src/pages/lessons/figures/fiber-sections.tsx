@@ -11,7 +11,7 @@ import { type FigureDoc, optionValue } from './figure.ts';
 import { FigureFrame } from './figure-frame.tsx';
 import { NumberTable } from './number-table.tsx';
 
-const readings = ['3.2', '4.2', '5.0'] as const;
+const readings = ['3.7', '4.2', '5.0'] as const;
 
 export const fiberSectionsDoc: FigureDoc = {
   name: 'FiberSections',
@@ -26,7 +26,7 @@ export function FiberSections({ micronaire: given }: { readonly micronaire?: str
   const { formats } = words;
   const text = lessons.figures.fiberSections;
   const [micronaire, setMicronaire] = useState(Number(optionValue(fiberSectionsDoc, 'micronaire', given)));
-  const ripeness = (value: number) => fill(text.ripe, { ratio: formats.number(value, 2) });
+  const ripeness = (value: number) => fill(text.ripe, { ratio: formats.number(value, 1) });
   const reading = formats.micronaire(micronaire).text;
   const market = text.market[micronaireClass(micronaire)];
   const draw = useCallback(

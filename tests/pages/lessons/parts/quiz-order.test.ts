@@ -8,11 +8,11 @@ const quizzes = await Promise.all(
 );
 const rightPlace = ({ of, options }: QuizQuestion): number =>
   options.findIndex(({ right, times }) => (of === undefined ? right === true : times === 1));
-/** Places of the right answers of all questions in words. */
-const places = (): number[] =>
+/** Places of the right answers of all questions of one kind. */
+const places = (numbers: boolean): number[] =>
   quizzes.flatMap(({ name, quiz }) =>
     arrangedQuiz(name, quiz)
-      .filter(({ of }) => of === undefined)
+      .filter(({ of }) => (of !== undefined) === numbers)
       .map(rightPlace),
   );
 const shareOf = (place: number, all: readonly number[]): number =>
@@ -53,12 +53,15 @@ describe('the options of a quiz', () => {
 
 describe('the place of the right answer', () => {
   test('is each of the first three for a fair share of the questions in words: a third, give or take a sixth', () => {
-    for (const place of [0, 1, 2]) expect(Math.abs(shareOf(place, places()) - 1 / 3)).toBeLessThan(1 / 6);
+    for (const place of [0, 1, 2]) expect(Math.abs(shareOf(place, places(false)) - 1 / 3)).toBeLessThan(1 / 6);
   });
   test('is not one and the same through any lesson', () => {
     for (const { name, quiz } of quizzes) {
       const ofWords = arrangedQuiz(name, quiz).filter(({ of }) => of === undefined);
       if (ofWords.length > 1) expect(new Set(ofWords.map(rightPlace)).size).toBeGreaterThan(1);
     }
+  });
+  test('is the smallest or the largest number more often than one between', () => {
+    expect(shareOf(1, places(true))).toBeLessThan(1 / 2);
   });
 });
