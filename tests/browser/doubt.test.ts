@@ -1,97 +1,14 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { long } from '../laws/runs.ts';
-import { openPage, useBrowser } from './browser.ts';
-import { longTasksDuring } from './long-tasks.ts';
-import { mismatches, numberKeys } from './working-numbers.ts';
+import { useBrowser } from './browser.ts';
+import { done, openPanel, patience } from './doubt-of-page.ts';
 
 useBrowser();
-
-/** The reduced count in every run, the full one in the long run. */
-const seasons = long ? '500' : '100';
-const patience = 240_000;
-
-async function openPanel(
-  options: { readonly width?: number; readonly height?: number; readonly language?: string } = {},
-) {
-  const opened = await openPage({ path: '#/season/classing', reducedMotion: true, ...options });
-  const panel = opened.page.locator('.doubt-panel');
-  await panel.waitFor();
-  await opened.page.locator('.scene svg').waitFor();
-  await panel.getByRole('radio', { name: seasons }).check({ force: true });
-  return { ...opened, panel, run: panel.locator('.doubt-start .patch-button') };
-}
-
-/** The ranking comes last, a frame after the strips. */
-const done = (page: Page) =>
-  page.locator('.doubt-panel[data-state=done] .doubt-ranking').waitFor({ timeout: patience });
 
 /** A busy worker takes a moment to end. */
 const workersLeft = (page: Page, count: number) =>
   expect.poll(() => page.workers().length, { timeout: 10_000 }).toBe(count);
-
-test(
-  'seasons run beside the page: progress is told, no task of the page takes over 50 ms, and strips and ranking come',
-  async () => {
-    const { page, panel, run, axe, finish } = await openPanel();
-    expect(await panel.getByRole('img').count()).toBe(0);
-    // What the page still has to do for itself is not what is measured.
-    await page.waitForTimeout(1000);
-    const measure = () =>
-      longTasksDuring(page, async () => {
-        await run.click();
-        await panel.getByRole('progressbar').waitFor();
-        await done(page);
-        await page.waitForTimeout(300);
-      });
-    // A busy machine makes a task long once; a fault of the page does so each time.
-    let tooLong = await measure();
-    if (tooLong.length > 0) tooLong = await measure();
-    expect(tooLong).toEqual([]);
-    expect(await panel.locator('.doubt-strip svg').count()).toBe(5);
-    expect(await panel.locator('.doubt-ranking tbody tr').count()).toBe(8);
-    const said = await panel.locator('.doubt-strip svg').first().getAttribute('aria-label');
-    const [low, high, lower, upper, middle, now] = [...said!.matchAll(/[\d,.]*\d/g)].map(([text]) =>
-      Number(text.replaceAll(',', '')),
-    );
-    expect([low, lower, middle, upper, high]).toEqual([low!, lower!, middle!, upper!, high!].sort((a, b) => a - b));
-    expect(now).toBeGreaterThan(0);
-    expect(await axe()).toEqual([]);
-    const keys = (await numberKeys(page)).filter((key) => key.startsWith('doubt/'));
-    // Five quantiles of each strip, and of the ranking all that came to a number.
-    expect(keys.length).toBeGreaterThan(25 + 8);
-    expect(new Set(keys).size).toBe(keys.length);
-    expect(
-      await mismatches(
-        page,
-        keys.filter((_, at) => long || at % 7 === 0),
-      ),
-    ).toEqual([]);
-    await finish();
-  },
-  patience,
-);
-
-test(
-  'a task over 50 ms would be noticed',
-  async () => {
-    const { page, finish } = await openPanel();
-    const busy = () =>
-      page.evaluate(
-        () =>
-          new Promise<void>((after) => {
-            setTimeout(() => {
-              const from = performance.now();
-              while (performance.now() - from < 400);
-              after();
-            });
-          }),
-      );
-    expect(await longTasksDuring(page, busy)).not.toEqual([]);
-    await finish();
-  },
-  patience,
-);
 
 test(
   'the same season gives the same result, to the last letter, on a fresh page too',

@@ -1,12 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
 /** Tests that measure the page's own time, or take its drawing context away: nothing else runs beside them. */
-const aloneTests = [
-  'tests/browser/doubt.test.ts',
-  'tests/browser/lost-context.test.ts',
-  'tests/browser/scenes.test.ts',
-  'tests/browser/season-tasks.test.ts',
-];
+const aloneTests = ['tests/browser/measured/**/*.test.ts'];
 
 // The built site in a real Chromium.
 export default defineConfig({

@@ -6,7 +6,7 @@ import { farms } from '../../src/model/farms.ts';
 import { chainLedger, closingErrorRelative, countErrorRelative, type MassLedger } from '../../src/model/ledger.ts';
 import { climateIds, eras, type Scenario } from '../../src/model/scenario.ts';
 import { stationIds } from '../../src/model/station.ts';
-import { propertySeed, runs } from './runs.ts';
+import { long, propertySeed, runs } from './runs.ts';
 
 /** Any legal value of a decision, in whole steps: never a random real number. */
 const anyValue = (decision: Decision): fc.Arbitrary<number | string | boolean> =>
@@ -60,7 +60,7 @@ function conserves(scenario: Scenario, seed: number, run: typeof runSeason = run
 test('law: for any legal farm, decisions and seed, every station and the chain close to 1e-9, with no negative stream', () => {
   fc.assert(
     fc.property(anyScenario, anySeed, (scenario, seed) => conserves(scenario, seed)),
-    options(1500),
+    options(long ? 1500 : 700),
   );
 }, 300_000);
 

@@ -108,6 +108,11 @@ export function crossedWords(frame: SceneFrame): string[] {
       top: top + size * 0.25,
       bottom: bottom - size * 0.24,
     };
+    const isBeside = ([x0, y0, x1, y1]: Stitch) =>
+      Math.max(x0, x1) <= inner.left ||
+      Math.min(x0, x1) >= inner.right ||
+      Math.max(y0, y1) <= inner.top ||
+      Math.min(y0, y1) >= inner.bottom;
     const crosses = ([x0, y0, x1, y1]: Stitch) =>
       Array.from({ length: 9 }, (_, k): Point => [x0 + ((x1 - x0) * k) / 8, y0 + ((y1 - y0) * k) / 8]).find(
         ([x, y]) => x > inner.left && x < inner.right && y > inner.top && y < inner.bottom,
@@ -117,7 +122,7 @@ export function crossedWords(frame: SceneFrame): string[] {
       const stitches =
         below.kind === 'stitches' ? below.stitches : below.kind === 'patch' ? below.stitch?.stitches : [];
       const hit = stitches?.flatMap((stitch) => {
-        const point = crosses(stitch);
+        const point = isBeside(stitch) ? undefined : crosses(stitch);
         return point && !isCovered(point, marks.slice(k + 1, i)) ? [point] : [];
       })[0];
       if (hit) {

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { type StationId, stationIds } from '../../src/model/station.ts';
-import { long } from '../laws/runs.ts';
-import { openPage, useBrowser } from './browser.ts';
-import { longTasksDuring } from './long-tasks.ts';
+import { type StationId, stationIds } from '../../../src/model/station.ts';
+import { long } from '../../laws/runs.ts';
+import { openPage, useBrowser } from '../browser.ts';
+import { longTasksDuring } from '../long-tasks.ts';
 
 useBrowser();
 
