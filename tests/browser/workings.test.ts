@@ -77,7 +77,7 @@ describe('at one station', () => {
   beforeAll(async () => {
     opened = await openStation('ginning');
   });
-  // Each begins at the same season, with no working open.
+  // Each begins with no working open; what was chosen stays chosen.
   beforeEach(async () => {
     await goTo(opened.page, 'spinning');
     await goTo(opened.page, 'ginning');
@@ -98,7 +98,7 @@ describe('at one station', () => {
     await openNumber(page, 'ginning/turnout').click();
     const result = panel(page).locator('.working-result');
     const before = await result.innerText();
-    await page.getByRole('radio', { name: '0', exact: true }).check({ force: true });
+    await page.getByRole('radio', { name: '3', exact: true }).check({ force: true });
     await expect.poll(() => result.innerText()).not.toBe(before);
     expect(await result.innerText()).toBe(await openNumber(page, 'ginning/turnout').innerText());
   });
