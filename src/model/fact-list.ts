@@ -54,6 +54,7 @@ import * as traceClothWeightFacts from './trace/cloth-weight-facts.ts';
 import * as traceFacts from './trace/facts.ts';
 import * as traceFamiliarFacts from './trace/familiar-facts.ts';
 import * as traceProjectFacts from './trace/project-facts.ts';
+import * as traceTradeFacts from './trace/trade-facts.ts';
 
 /** Every facts file of the model by its path from src/model, without its ending. A test holds the list complete. */
 const files: Readonly<Record<string, object>> = {
@@ -112,6 +113,7 @@ const files: Readonly<Record<string, object>> = {
   'trace/facts': traceFacts,
   'trace/familiar-facts': traceFamiliarFacts,
   'trace/project-facts': traceProjectFacts,
+  'trace/trade-facts': traceTradeFacts,
 };
 
 /** A folder of the chain, or the core they all share. */

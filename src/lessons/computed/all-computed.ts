@@ -1,3 +1,4 @@
+import { baleQuantities } from './bale.ts';
 import { bollQuantities } from './boll.ts';
 import { clothQuantities } from './cloth-quantities.ts';
 import type { Computed } from './computed.ts';
@@ -14,6 +15,7 @@ const quantities = {
   ...strengthQuantities,
   ...growthQuantities,
   ...bollQuantities,
+  ...baleQuantities,
   ...clothQuantities,
 } as const;
 export type ComputedId = keyof typeof quantities;

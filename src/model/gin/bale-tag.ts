@@ -1,7 +1,7 @@
 import { pressFacts } from './press-facts.ts';
 
 /** Our gins are invented, so their code is one that no gin has. */
-const inventedGinCode = '00000';
+const inventedGinCode = '0'.repeat(pressFacts.ginCodeDigits.value);
 
 /**
  * The permanent tag of a bale: five digits of the gin's code and seven of its running number.

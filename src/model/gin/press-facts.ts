@@ -81,6 +81,13 @@ export const pressFacts = {
     source: 'with 1.5-in. raised inserts on the platen (Anthony 1999)',
     mark: 'published',
   },
+  ginCodeDigits: {
+    value: 5,
+    unit: 'digits',
+    source:
+      'two of the classing office and three of the gin (USDA-AMS, Understanding the Data, 1994); given by USDA (Permanent Bale Identification, cotton.org)',
+    mark: 'published',
+  },
   tagDigits: {
     value: 7,
     unit: 'digits',

@@ -1,4 +1,5 @@
 import type { PluralForms } from '../../fill.ts';
+import { baleLesson } from './lessons-bale.ts';
 import { clothLessons } from './lessons-cloth.ts';
 import { fieldToBale } from './lessons-field-to-bale.ts';
 
@@ -83,6 +84,7 @@ export const lessons = {
   computed: {
     ...clothLessons.computed,
     ...fieldToBale.computed,
+    ...baleLesson.computed,
     'staple-short': 'Classing length of the short example cotton.',
     'staple-medium': 'Classing length of an ordinary upland bale: mean of the crops of 2010 to 2012 (USDA-AMS).',
     'staple-long': 'Classing length of the long upland example.',
@@ -149,9 +151,11 @@ export const lessons = {
   figures: {
     ...clothLessons.figures,
     ...fieldToBale.figures,
+    baleAndTag: baleLesson.figure,
     titles: {
       ...clothLessons.titles,
       ...fieldToBale.titles,
+      baleAndTag: baleLesson.title,
       lengthArray: 'Fibers laid out by length',
       oneBoll: 'Bolls and the block they make',
       fiberSections: 'Two fibers behind one micronaire reading',

@@ -1,5 +1,6 @@
 import type { PluralForms } from '../../fill.ts';
 import type { lessons as english } from '../en/lessons.ts';
+import { baleLesson } from './lessons-bale.ts';
 import { clothLessons } from './lessons-cloth.ts';
 import { fieldToBale } from './lessons-field-to-bale.ts';
 
@@ -88,6 +89,7 @@ export const lessons: typeof english = {
   computed: {
     ...clothLessons.computed,
     ...fieldToBale.computed,
+    ...baleLesson.computed,
     'staple-short': 'Longitud de clasificación del algodón corto de ejemplo.',
     'staple-medium':
       'Longitud de clasificación de una paca común de Upland: media de las cosechas de 2010 a 2012 (USDA-AMS).',
@@ -155,9 +157,11 @@ export const lessons: typeof english = {
   figures: {
     ...clothLessons.figures,
     ...fieldToBale.figures,
+    baleAndTag: baleLesson.figure,
     titles: {
       ...clothLessons.titles,
       ...fieldToBale.titles,
+      baleAndTag: baleLesson.title,
       lengthArray: 'Fibras ordenadas por longitud',
       oneBoll: 'Bellotas y el bloque que dan',
       fiberSections: 'Dos fibras detrás de una lectura de micronaire',

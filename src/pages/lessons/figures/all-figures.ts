@@ -1,3 +1,4 @@
+import { BaleAndTag, baleAndTagDoc } from './bale-and-tag.tsx';
 import { BollGrowth, bollGrowthDoc } from './boll-growth.tsx';
 import { BundleAndYarn, bundleAndYarnDoc } from './bundle-and-yarn.tsx';
 import { clothFigureDocs, clothFigures } from './cloth-figures.ts';
@@ -13,6 +14,7 @@ import { UniformityPads, uniformityPadsDoc } from './uniformity-pads.tsx';
 export const figures = {
   ...clothFigures,
   ...fieldToBaleFigures,
+  BaleAndTag,
   BollGrowth,
   BundleAndYarn,
   ColorAndLeaf,
@@ -26,6 +28,7 @@ export const figures = {
 export const figureDocs: readonly FigureDoc[] = [
   ...clothFigureDocs,
   ...fieldToBaleDocs,
+  baleAndTagDoc,
   bollGrowthDoc,
   lengthArrayDoc,
   fiberSectionsDoc,

@@ -1,0 +1,40 @@
+/** Words of the lesson on the bale: its numbers and its figure. */
+export const baleLesson = {
+  title: 'A bale and its tag',
+  computed: {
+    'bale-gross': 'Mean weight of the bales of the example season with wrapping and straps.',
+    'bale-net': 'Mean weight of the cotton in them, with its moisture.',
+    'bale-tare':
+      'Wrapping and straps of one of its bales (National Cotton Council specifications 2023-24; the table was damaged where it was read).',
+    'bales-of-season': 'Bales that the press tied in the example season.',
+    'modules-of-season': 'Modules that the example season hauled to the gin.',
+    'bolls-per-bale': 'All bolls of the field over the bales of the example season; rounded to a thousand.',
+    'cloth-per-bale': 'Finished cloth of the example season, at its usual width, over its bales; rounded to ten.',
+  } as Readonly<Record<string, string>>,
+  figure: {
+    title: 'A bale and its tag',
+    pick: 'Bale',
+    outOf: '{n} of {all}',
+    says: 'Bale {n} carries the tag {tag}. The scale shows {gross}: {net} of cotton and {tare} of wrapping and straps. It came from module {module}, and {bolls} bolls stand behind it.',
+    ginIs: 'gin code, invented',
+    baleIs: 'number of the bale',
+    sample: 'sample cut here',
+    gross: 'Gross, on the scale: {mass}',
+    net: 'Net, cotton: {mass}',
+    tare: 'Tare: {mass}',
+    leadsBack: 'Where the number leads back to',
+    back: { bale: 'Bale', module: 'Module', plants: 'Plants', bolls: 'Bolls' },
+    columns: {
+      tag: 'Tag',
+      gross: 'Gross',
+      tare: 'Tare',
+      net: 'Net',
+      module: 'Module',
+      staple: 'Staple length',
+      micronaire: 'Micronaire',
+      color: 'Color, leaf',
+      bolls: 'Bolls',
+    },
+    note: 'Example season, number 1. The gin is invented, and no gin has the code 00000. A true tag also has a bar code. The thickness drawn is that of the bulge, at most. Bolls and plants are the field’s, shared out by weight.',
+  },
+};
