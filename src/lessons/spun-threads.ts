@@ -13,6 +13,8 @@ export interface SpunThread {
   readonly yarn: Yarn | null;
   /** Finest count this cotton can be spun to this way, Ne. */
   readonly ceilingNe: number;
+  /** Finest count that runs without strain, Ne. */
+  readonly comfortableNe: number;
   /** Dry thread for dry lint bought, percent; null where nothing was spun. */
   readonly threadPercent: number | null;
   /** Thread from a pound of lint as it was bought, km. */
@@ -40,6 +42,7 @@ export function spunThread(system: SpinningSystem, countNe: number): SpunThread 
     system,
     yarn,
     ceilingNe: verdict.ceilingNe,
+    comfortableNe: verdict.comfortableNe,
     threadPercent: yarnRealisation === null ? null : yarnRealisation * 100,
     kilometresPerPound: yarn ? yarnKilometres / pounds : null,
   };

@@ -1,5 +1,6 @@
 import { chainFacts } from '../../model/trace/facts.ts';
 import { traceProject } from '../../model/trace/trace-project.ts';
+import { INCHES_PER_YARD } from '../../model/units.ts';
 import { lessonSeason } from '../lesson-season.ts';
 import { oneBoll } from '../one-boll.ts';
 import type { Computed } from './computed.ts';
@@ -24,6 +25,7 @@ export const bollQuantities = {
   'yarn-per-boll': { as: 'clothLength', value: () => boll().yarnYards, decimals: 0 },
   'patch-weight': { as: 'smallMass', value: () => boll().patchGrams },
   'bolls-per-plant': { as: 'plain', value: () => lessonSeason().field.bollsPerPlant, decimals: 0 },
+  'bolls-per-square-yard': { as: 'plain', value: () => (INCHES_PER_YARD / boll().patchInches) ** 2, decimals: 0 },
   'bolls-per-twin-quilt': { as: 'plain', value: () => Math.round(bollsPerQuilt() / 100) * 100 },
   'plants-per-twin-quilt': {
     as: 'plain',

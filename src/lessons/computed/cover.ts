@@ -1,4 +1,5 @@
-import type { ClothName } from '../../model/cloth/catalogue-facts.ts';
+import { type ClothName, catalogue } from '../../model/cloth/catalogue-facts.ts';
+import { tightnessFacts } from '../../model/cloth/tightness-facts.ts';
 import { coarsestNeFor, listedCloth, warpNeOf } from '../listed-cloths.ts';
 import type { Computed } from './computed.ts';
 
@@ -7,23 +8,31 @@ const honestCount = 300;
 const plies = 2;
 const waysOfCloth = 2;
 
-const cover = (name: ClothName) => listedCloth(name).coverFraction * 100;
+const percent = (name: ClothName) => listedCloth(name).coverFraction * 100;
+/** Cover of a listed cloth, and its threads counted, with the mark of its construction. */
+const cover = (name: ClothName) =>
+  ({ as: 'percentage', value: () => percent(name), decimals: 0, restsOn: catalogue[name] }) satisfies Computed;
+const count = (name: ClothName) =>
+  ({ as: 'plain', value: () => listedCloth(name).threadCount, restsOn: catalogue[name] }) satisfies Computed;
+/** What presses threads in an inch is assumed, so that no digit below is worth printing, Ne. */
+const inflatedStep = 50;
 
 export const coverQuantities = {
-  'cover-quilting': { as: 'percentage', value: () => cover('quilting'), decimals: 0 },
-  'open-quilting': { as: 'plain', value: () => 100 - cover('quilting'), decimals: 0 },
-  'cover-gauze': { as: 'percentage', value: () => cover('gauze'), decimals: 0 },
-  'cover-lawn': { as: 'percentage', value: () => cover('lawn'), decimals: 0 },
-  'cover-percale': { as: 'percentage', value: () => cover('percale'), decimals: 0 },
+  'cover-quilting': cover('quilting'),
+  'open-quilting': { as: 'plain', value: () => 100 - percent('quilting'), decimals: 0 },
+  'cover-gauze': cover('gauze'),
+  'cover-lawn': cover('lawn'),
+  'cover-percale': cover('percale'),
   'ends-quilting': { as: 'plain', value: () => listedCloth('quilting').construction.endsPerInch },
-  'count-quilting': { as: 'plain', value: () => listedCloth('quilting').threadCount },
-  'count-percale': { as: 'plain', value: () => listedCloth('percale').threadCount },
-  'count-lawn-cloth': { as: 'plain', value: () => listedCloth('lawn').threadCount },
+  'count-quilting': count('quilting'),
+  'count-percale': count('percale'),
+  'count-lawn-cloth': count('lawn'),
   'count-honest': { as: 'plain', value: () => honestCount },
   'count-by-plies': { as: 'plain', value: () => honestCount * plies },
   'yarn-for-inflated': {
     as: 'yarnCount',
-    value: () => coarsestNeFor((honestCount * plies) / waysOfCloth, 'plain'),
+    value: () => Math.round(coarsestNeFor((honestCount * plies) / waysOfCloth, 'plain') / inflatedStep) * inflatedStep,
+    restsOn: tightnessFacts.flattenedShare,
   },
   'yarn-quilting': { as: 'yarnCount', value: () => warpNeOf('quilting') },
 } as const satisfies Readonly<Record<string, Computed>>;

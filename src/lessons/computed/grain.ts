@@ -1,9 +1,14 @@
+import { geometryFacts } from '../../model/cloth/facts.ts';
 import { cutStretchPercent } from '../cut-on-grain.ts';
 import type { Computed } from './computed.ts';
 
+/** The most that the geometry gives in a direction. @param degrees from the warp */
+const stretch = (degrees: number) =>
+  ({ as: 'percentage', value: () => cutStretchPercent(degrees), decimals: 0 }) satisfies Computed;
+
 export const grainQuantities = {
-  'stretch-lengthwise': { as: 'percentage', value: () => cutStretchPercent(0), decimals: 0 },
-  'stretch-crosswise': { as: 'percentage', value: () => cutStretchPercent(90), decimals: 0 },
-  'stretch-bias': { as: 'percentage', value: () => cutStretchPercent(45), decimals: 0 },
-  'stretch-off-grain': { as: 'percentage', value: () => cutStretchPercent(15), decimals: 0 },
+  'stretch-lengthwise': { ...stretch(0), restsOn: geometryFacts.warpCrimpPercent },
+  'stretch-crosswise': { ...stretch(90), restsOn: geometryFacts.weftCrimpPercent },
+  'stretch-bias': stretch(45),
+  'stretch-off-grain': stretch(15),
 } as const satisfies Readonly<Record<string, Computed>>;

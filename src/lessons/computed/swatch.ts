@@ -1,17 +1,23 @@
-import type { ClothName } from '../../model/cloth/catalogue-facts.ts';
+import { type ClothName, catalogue } from '../../model/cloth/catalogue-facts.ts';
 import { listedCloth } from '../listed-cloths.ts';
 import type { Computed } from './computed.ts';
 
-const weight = (name: ClothName) => listedCloth(name).gramsPerSquareMetre;
-const layersOfDoubleGauze = 2;
+const grams = (name: ClothName) => listedCloth(name).gramsPerSquareMetre;
+/** Weight of a listed cloth, with the mark of its construction. */
+const weight = (name: ClothName) =>
+  ({ as: 'clothWeight', value: () => grams(name), restsOn: catalogue[name] }) satisfies Computed;
 
 export const swatchQuantities = {
-  'weight-quilting': { as: 'clothWeight', value: () => weight('quilting') },
-  'weight-muslin': { as: 'clothWeight', value: () => weight('muslin') },
-  'weight-lawn': { as: 'clothWeight', value: () => weight('lawn') },
-  'weight-voile': { as: 'clothWeight', value: () => weight('voile') },
-  'weight-double-gauze': { as: 'clothWeight', value: () => weight('gauze') * layersOfDoubleGauze },
-  'weight-denim': { as: 'clothWeight', value: () => weight('denim') },
-  'weight-canvas': { as: 'clothWeight', value: () => weight('duckTen') },
-  'denim-over-quilting': { as: 'plain', value: () => weight('denim') / weight('quilting'), decimals: 1 },
+  'weight-quilting': weight('quilting'),
+  'weight-muslin': weight('muslin'),
+  'weight-lawn': weight('lawn'),
+  'weight-voile': weight('voile'),
+  'weight-denim': weight('denim'),
+  'weight-canvas': weight('duckTen'),
+  'denim-over-quilting': {
+    as: 'plain',
+    value: () => grams('denim') / grams('quilting'),
+    decimals: 1,
+    restsOn: catalogue.denim,
+  },
 } as const satisfies Readonly<Record<string, Computed>>;

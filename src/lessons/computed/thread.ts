@@ -1,4 +1,4 @@
-import type { SpinningSystem } from '../../model/mill/facts.ts';
+import { comfortableFibres, type SpinningSystem, twistFacts } from '../../model/mill/facts.ts';
 import type { Yarn } from '../../model/mill/yarn.ts';
 import { combing, type SpunThread, spunThread } from '../spun-threads.ts';
 import type { Computed } from './computed.ts';
@@ -30,9 +30,26 @@ export const threadQuantities = {
   'strength-carded': { as: 'yarnStrength', value: () => yarnOf('ringCarded').tenacityCnPerTex },
   'strength-combed': { as: 'yarnStrength', value: () => yarnOf('ringCombed').tenacityCnPerTex },
   'strength-rotor': { as: 'yarnStrength', value: () => yarnOf('rotor').tenacityCnPerTex },
-  'finest-carded': { as: 'yarnCount', value: () => Math.floor(compared('ringCarded').ceilingNe) },
-  'finest-combed': { as: 'yarnCount', value: () => Math.floor(compared('ringCombed').ceilingNe) },
-  'finest-rotor': { as: 'yarnCount', value: () => Math.floor(compared('rotor').ceilingNe) },
+  'finest-carded': {
+    as: 'yarnCount',
+    value: () => Math.floor(compared('ringCarded').comfortableNe),
+    restsOn: comfortableFibres.ringCarded,
+  },
+  'finest-combed': {
+    as: 'yarnCount',
+    value: () => Math.floor(compared('ringCombed').comfortableNe),
+    restsOn: comfortableFibres.ringCombed,
+  },
+  'finest-rotor': {
+    as: 'yarnCount',
+    value: () => Math.floor(compared('rotor').comfortableNe),
+    restsOn: comfortableFibres.rotor,
+  },
   'turns-ring': { as: 'plain', value: () => yarnOf('ringCarded').turnsPerInch, decimals: 0 },
-  'turns-rotor': { as: 'plain', value: () => yarnOf('rotor').turnsPerInch, decimals: 0 },
+  'turns-rotor': {
+    as: 'plain',
+    value: () => yarnOf('rotor').turnsPerInch,
+    decimals: 0,
+    restsOn: twistFacts.rotorFactor,
+  },
 } as const satisfies Readonly<Record<string, Computed>>;

@@ -1,3 +1,4 @@
+import { catalogue } from '../../model/cloth/catalogue-facts.ts';
 import { threadsSideBySide } from '../../model/cloth/diameter.ts';
 import { asNe, TEX_TIMES_NE, texFromNe, YARDS_PER_HANK } from '../../model/units.ts';
 import { clothThread, labelNumber, labelThread, ladderThread } from '../thread-ladder.ts';
@@ -14,9 +15,10 @@ export const yarnNumberQuantities = {
     as: 'plain',
     value: () => clothThread('denim').diameterMm / clothThread('lawn').diameterMm,
     decimals: 1,
+    restsOn: catalogue.denim,
   },
-  'count-denim': { as: 'yarnCount', value: () => clothThread('denim').numbers.ne },
-  'count-lawn': { as: 'yarnCount', value: () => clothThread('lawn').numbers.ne },
+  'count-denim': { as: 'yarnCount', value: () => clothThread('denim').numbers.ne, restsOn: catalogue.denim },
+  'count-lawn': { as: 'yarnCount', value: () => clothThread('lawn').numbers.ne, restsOn: catalogue.lawn },
   'count-two-ply': { as: 'yarnCount', value: () => Math.round(ladderThread('plied', '40/2Ne').numbers.ne) },
   'label-number': { as: 'plain', value: () => labelNumber },
   'label-metric-tex': { as: 'plain', value: () => labelThread('metric').numbers.tex, decimals: 1 },

@@ -42,7 +42,7 @@ export const comfortableFibres: BySystem = {
     value: 120,
     unit: 'fibres',
     range: [90, 120],
-    source: 'Rieter encyclopaedia, "Rotor spinning > fibre count": 90 to 110, up to 120',
+    source: 'Rieter encyclopaedia, "Rotor spinning: fibre count": 90 to 110, up to 120',
     mark: 'published',
   },
 };

@@ -23,7 +23,7 @@ export const clothLessons = {
         uneven: 'Unevenness of the weight',
         ends: 'Fiber ends in an inch',
         turns: 'Turns of twist in an inch',
-        finest: 'Finest thread of this cotton',
+        finest: 'Finest that holds at all',
       },
       none: 'none',
       note: 'Lint from the bales of the example season. Combing takes out the share of noil that its farm page sets. How many of the ends stick out, the model does not tell.',
@@ -92,8 +92,8 @@ export const clothLessons = {
     cutOnGrain: {
       title: 'A strip, and how far it gives',
       pick: 'How the strip is cut',
-      cuts: { 0: 'Lengthwise', 15: 'A little off', 45: 'True bias', 90: 'Crosswise' },
-      says: '{cut}: the strip gives at most {stretch}.',
+      cuts: { 0: 'Lengthwise', 15: 'Fifteen degrees off', 45: 'True bias', 90: 'Crosswise' },
+      says: '{cut}: threads can turn or straighten by at most {stretch}.',
       labels: {
         selvage: 'selvage on both sides',
         warp: 'warp',
@@ -103,7 +103,7 @@ export const clothLessons = {
       },
       angle: 'Degrees from the warp',
       stretch: 'Most it can give',
-      note: 'Quilting cotton. On the slant, threads turn at their crossings until they touch. Along a thread, its waves straighten. These are the most that the geometry allows; rubbing stops real cloth earlier. “A little off” is fifteen degrees. Threads are drawn farther apart than they are.',
+      note: 'Quilting cotton. On the slant, threads turn at their crossings until they touch. Along a thread, its waves straighten. These are the most that the geometry allows; rubbing stops real cloth earlier, and along a thread the yarn itself can stretch on. Threads are drawn farther apart than they are.',
     },
     washedThread: {
       title: 'One thread, before and after the wash',
@@ -149,7 +149,6 @@ export const clothLessons = {
     'weight-muslin': 'Threads of a square yard of muslin, with their waves: list of cloths.',
     'weight-lawn': 'Threads of a square yard of lawn, with their waves: list of cloths.',
     'weight-voile': 'Threads of a square yard of voile, with their waves: list of cloths.',
-    'weight-double-gauze': 'Twice the threads of a square yard of gauze: list of cloths.',
     'weight-denim': 'Threads of a square yard of denim, with their waves: list of cloths.',
     'weight-canvas': 'Threads of a square yard of a number ten duck, with their waves: list of cloths.',
     'denim-over-quilting': 'Weight of denim over that of quilting cotton.',
@@ -185,7 +184,7 @@ export const clothLessons = {
     'count-honest': 'The example of the Federal Trade Commission’s staff letter on thread count, 2005.',
     'count-by-plies': 'That count times two plies.',
     'yarn-for-inflated':
-      'Coarsest yarn of which half so many threads fit into an inch each way in plain weave, pressed to four fifths of their thickness.',
+      'Coarsest yarn of which half so many threads fit into an inch each way in plain weave, pressed to four fifths of their thickness; rounded to fifty.',
     'yarn-quilting': 'Yarn of quilting cotton in the list of cloths.',
     'hank-length': 'Length of a hank of cotton yarn, by definition.',
     'thread-in-pound': 'Thirty hanks, by the definition of the English count.',
@@ -211,9 +210,12 @@ export const clothLessons = {
     'strength-carded': 'Strength of a Ne 30 carded ring thread of the example season, for its weight.',
     'strength-combed': 'Strength of a Ne 30 combed ring thread of the example season, for its weight.',
     'strength-rotor': 'Strength of a Ne 30 rotor thread of the example season, for its weight.',
-    'finest-carded': 'Finest carded ring thread of the example season, by the fewest fibers it can run with.',
-    'finest-combed': 'Finest combed ring thread of the example season, by the fewest fibers it can run with.',
-    'finest-rotor': 'Finest rotor thread of the example season, by the fewest fibers it can run with.',
+    'finest-carded':
+      'Finest carded ring thread of the example season that runs without strain, by the fibers it wants side by side.',
+    'finest-combed':
+      'Finest combed ring thread of the example season that runs without strain, by the fibers it wants side by side.',
+    'finest-rotor':
+      'Finest rotor thread of the example season that runs without strain, by the fibers it wants side by side.',
     'turns-ring':
       'Turns in an inch of the Ne 30 carded ring thread: twist multiplier for the staple times the root of the count.',
     'turns-rotor': 'Turns in an inch of the Ne 30 rotor thread: the same rule, with the extra twist that rotors need.',

@@ -144,6 +144,7 @@ export const lessons = {
     'yarn-per-boll': 'Threads of the patch, both ways, with the length their waves take up.',
     'patch-weight': 'Area of the patch times the weight of the cloth.',
     'bolls-per-plant': 'Mean of the example season.',
+    'bolls-per-square-yard': 'Thirty-six inches over the side of that square, times itself.',
     'bolls-per-twin-quilt':
       'A twin quilt with backing, binding and batting, followed back by the averages of the trade; rounded to a hundred.',
     'plants-per-twin-quilt': 'Those bolls, at the usual number on a plant; rounded to ten.',

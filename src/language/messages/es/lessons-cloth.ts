@@ -24,7 +24,7 @@ export const clothLessons: typeof english = {
         uneven: 'Irregularidad del peso',
         ends: 'Puntas de fibra en una pulgada',
         turns: 'Vueltas de torsión en una pulgada',
-        finest: 'Hilo más fino de este algodón',
+        finest: 'El más fino que aguanta',
       },
       none: 'nada',
       note: 'Fibra de las pacas de la temporada de ejemplo. El peinado aparta la parte que fija su página de granja. El modelo no dice cuántas puntas salen del hilo.',
@@ -93,8 +93,8 @@ export const clothLessons: typeof english = {
     cutOnGrain: {
       title: 'Una tira, y cuánto cede',
       pick: 'Cómo se corta la tira',
-      cuts: { 0: 'Al hilo', 15: 'Un poco desviada', 45: 'Al bies', 90: 'Al contrahilo' },
-      says: '{cut}: la tira cede cuando más el {stretch}.',
+      cuts: { 0: 'Al hilo', 15: 'A quince grados', 45: 'Al bies', 90: 'Al contrahilo' },
+      says: '{cut}: los hilos pueden girar o enderezarse cuando más el {stretch}.',
       labels: {
         selvage: 'orillo a los dos lados',
         warp: 'urdimbre',
@@ -104,7 +104,7 @@ export const clothLessons: typeof english = {
       },
       angle: 'Grados desde la urdimbre',
       stretch: 'Lo más que cede',
-      note: 'Algodón para patchwork. En diagonal, los hilos giran en sus cruces hasta tocarse. A lo largo de un hilo, se enderezan sus ondas. Es lo más que permite la geometría; el roce detiene antes a la tela de verdad. «Un poco desviada» son quince grados. Los hilos se dibujan más separados de lo que están.',
+      note: 'Algodón para patchwork. En diagonal, los hilos giran en sus cruces hasta tocarse. A lo largo de un hilo, se enderezan sus ondas. Es lo más que permite la geometría; el roce detiene antes a la tela de verdad, y a lo largo de un hilo este todavía puede estirarse. Los hilos se dibujan más separados de lo que están.',
     },
     washedThread: {
       title: 'Un hilo, antes y después del lavado',
@@ -150,7 +150,6 @@ export const clothLessons: typeof english = {
     'weight-muslin': 'Hilos de una yarda cuadrada de manta, con sus ondas: lista de telas.',
     'weight-lawn': 'Hilos de una yarda cuadrada de linón, con sus ondas: lista de telas.',
     'weight-voile': 'Hilos de una yarda cuadrada de voile, con sus ondas: lista de telas.',
-    'weight-double-gauze': 'El doble de los hilos de una yarda cuadrada de gasa: lista de telas.',
     'weight-denim': 'Hilos de una yarda cuadrada de mezclilla, con sus ondas: lista de telas.',
     'weight-canvas': 'Hilos de una yarda cuadrada de lona del número diez, con sus ondas: lista de telas.',
     'denim-over-quilting': 'Peso de la mezclilla entre el del algodón para patchwork.',
@@ -187,7 +186,7 @@ export const clothLessons: typeof english = {
       'El ejemplo de la carta de la Comisión Federal de Comercio de Estados Unidos sobre el conteo de hilos, 2005.',
     'count-by-plies': 'Ese conteo por dos cabos.',
     'yarn-for-inflated':
-      'Hilo más grueso del que caben la mitad de esos hilos en una pulgada en cada sentido, en tafetán, aplastados a cuatro quintos de su grosor.',
+      'Hilo más grueso del que caben la mitad de esos hilos en una pulgada en cada sentido, en tafetán, aplastados a cuatro quintos de su grosor; redondeado a cincuenta.',
     'yarn-quilting': 'Hilo del algodón para patchwork en la lista de telas.',
     'hank-length': 'Largo de una madeja de hilo de algodón, por definición.',
     'thread-in-pound': 'Treinta madejas, por la definición del número inglés.',
@@ -216,10 +215,11 @@ export const clothLessons: typeof english = {
     'strength-combed': 'Resistencia para su peso de un hilo peinado de anillos Ne 30 de la temporada de ejemplo.',
     'strength-rotor': 'Resistencia para su peso de un hilo de rotor Ne 30 de la temporada de ejemplo.',
     'finest-carded':
-      'Hilo cardado de anillos más fino de la temporada de ejemplo, por las fibras mínimas que necesita.',
+      'Hilo cardado de anillos más fino de la temporada de ejemplo que se hila sin apuros, por las fibras que pide juntas.',
     'finest-combed':
-      'Hilo peinado de anillos más fino de la temporada de ejemplo, por las fibras mínimas que necesita.',
-    'finest-rotor': 'Hilo de rotor más fino de la temporada de ejemplo, por las fibras mínimas que necesita.',
+      'Hilo peinado de anillos más fino de la temporada de ejemplo que se hila sin apuros, por las fibras que pide juntas.',
+    'finest-rotor':
+      'Hilo de rotor más fino de la temporada de ejemplo que se hila sin apuros, por las fibras que pide juntas.',
     'turns-ring':
       'Vueltas en una pulgada del hilo cardado de anillos Ne 30: coeficiente de torsión para la fibra por la raíz del título.',
     'turns-rotor':

@@ -150,6 +150,7 @@ export const lessons: typeof english = {
     'yarn-per-boll': 'Hilos del retazo en ambos sentidos, con la longitud que toman sus ondas.',
     'patch-weight': 'Área del retazo por el peso de la tela.',
     'bolls-per-plant': 'Media de la temporada de ejemplo.',
+    'bolls-per-square-yard': 'Treinta y seis pulgadas entre el lado de ese cuadrado, por sí mismo.',
     'bolls-per-twin-quilt':
       'Un quilt de cama individual con tela trasera, ribete y guata, seguido hacia atrás con los promedios del oficio; redondeado a cien.',
     'plants-per-twin-quilt': 'Esas bellotas, con el número usual por planta; redondeado a diez.',
