@@ -1,6 +1,8 @@
+import { describeInterlock } from '../model/cloth/describe-interlock.ts';
 import { feelFacts } from '../model/cloth/facts.ts';
 import { bendingFloorMm, flameExempt, flexuralRigidity } from '../model/cloth/feel.ts';
 import { needleFor } from '../model/cloth/needle.ts';
+import { stripTenacity } from '../model/cloth/strip.ts';
 import { gsmFromOuncesPerSquareYard, nominalMtexFromMicronaire } from '../model/units.ts';
 import type { Check } from './check.ts';
 import { between, is, near } from './expected.ts';
@@ -30,6 +32,36 @@ export const clothFeelChecks: readonly Check[] = [
     unit: 'uN m',
     expected: near(275, 1),
     ours: () => flexuralRigidity(250, 48.23),
+  }),
+  row({
+    id: 'cloth/43',
+    kind: 'definition',
+    what: 'interlock: courses times wales, with loops of 3 mm',
+    source: 'Roy, Varshney & Kothari, Indian Journal of Fibre & Textile Research',
+    unit: 'ratio',
+    expected: near(22.56, 0.01),
+    ours: () => describeInterlock(20, 3).loopsPerSquareCm * 0.3 ** 2,
+  }),
+  row({
+    id: 'cloth/43-shape',
+    kind: 'definition',
+    what: 'interlock: courses over wales',
+    source: 'Roy, Varshney & Kothari, Indian Journal of Fibre & Textile Research',
+    unit: 'ratio',
+    expected: near(1.41, 0.01),
+    ours: () => {
+      const { coursesPerInch, walesPerInch } = describeInterlock(20, 3);
+      return coursesPerInch / walesPerInch;
+    },
+  }),
+  row({
+    id: 'cloth/48',
+    kind: 'exact',
+    what: 'strip of 5 cm of a cloth of 300 g/m2 that breaks at 900 N',
+    source: `${gate} 2021 Q52`,
+    unit: 'cN/tex',
+    expected: near(6, 1e-9),
+    ours: () => stripTenacity(900, 50, 300),
   }),
   row({
     id: 'cloth/twice-the-length',

@@ -1,12 +1,13 @@
 import { sewingTable } from '../model/cloth/sew.ts';
 import { partMasses } from '../model/lot.ts';
 import type { ChainAverages } from '../model/trace/chain-averages.ts';
+import { clothOunces } from '../model/trace/cloth-weights.ts';
 import type { TraceRequest } from '../model/trace/need.ts';
 import { traceProject } from '../model/trace/trace-project.ts';
 import { backingYards, squareYards, yardsAtWidth } from '../model/trace/yardage.ts';
 import { KG_PER_POUND, nominalMtexFromMicronaire, poundsFromKilograms } from '../model/units.ts';
 import type { Check } from './check.ts';
-import { between, near } from './expected.ts';
+import { between, near, nearShare } from './expected.ts';
 import { quilting, yarnLot } from './fixtures/yarn-lots.ts';
 
 type Row = Omit<Exclude<Check, { kind: 'knownMiss' }>, 'link'>;
@@ -138,6 +139,15 @@ export const clothProjectChecks: readonly Check[] = [
     unit: 'oz/yd2',
     expected: near(18, 0.01),
     ours: () => 11 / squareYards(36, 22),
+  }),
+  row({
+    id: 'cloth/40-woven',
+    kind: 'calibrated',
+    what: 'duck No. 8 of the catalogue: threads and yarns of the trade set near the weight of its number, within 3 %',
+    source: 'sizes.com, numbered duck: 11 oz in a piece of 36 by 22 in',
+    unit: 'oz/yd2',
+    expected: nearShare(18, 0.03),
+    ours: () => clothOunces('duckEight') ?? Number.NaN,
   }),
   row({
     id: 'cloth/56',

@@ -101,7 +101,7 @@ function requestOf(options: Options): TraceRequest {
   const { widthInches, ouncesPerSquareYard } = ownClothLimits;
   const weight = textOf(options, 'weight') ?? String(ouncesPerSquareYard.usual);
   const named = clothOunces(weight);
-  if (named === undefined && /^[a-z]+$/.test(weight)) throw badInput('--weight', weight, clothNames.join(', '));
+  if (named === undefined && /^[a-z]+$/i.test(weight)) throw badInput('--weight', weight, clothNames.join(', '));
   return {
     yards: readQuantity('yards', yards, yardUnits, ownClothLimits.yards),
     widthInches: readQuantity(

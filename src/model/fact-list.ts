@@ -50,7 +50,6 @@ import * as moduleFacts from './module/facts.ts';
 import * as problemFacts from './problem-facts.ts';
 import * as roundingFacts from './rounding-facts.ts';
 import * as timelineFacts from './timeline-facts.ts';
-import * as traceClothWeightFacts from './trace/cloth-weight-facts.ts';
 import * as traceFacts from './trace/facts.ts';
 import * as traceFamiliarFacts from './trace/familiar-facts.ts';
 import * as traceProjectFacts from './trace/project-facts.ts';
@@ -109,7 +108,6 @@ const files: Readonly<Record<string, object>> = {
   'problem-facts': problemFacts,
   'rounding-facts': roundingFacts,
   'timeline-facts': timelineFacts,
-  'trace/cloth-weight-facts': traceClothWeightFacts,
   'trace/facts': traceFacts,
   'trace/familiar-facts': traceFamiliarFacts,
   'trace/project-facts': traceProjectFacts,

@@ -60,7 +60,7 @@ const layers: Readonly<Record<string, Layer>> = {
     links.map((link) => [`link:${link}`, { layers: ['core', `link:${link}`], packages: modelPackages }]),
   ),
   chain: { layers: ['core', 'chain', 'scenarios', ...links.map((link) => `link:${link}`)], packages: modelPackages },
-  trace: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: modelPackages },
+  trace: { layers: ['core', 'trace', 'bench', ...links.map((link) => `link:${link}`)], packages: modelPackages },
   bench: { layers: ['core', 'bench', ...links.map((link) => `link:${link}`)], packages: modelPackages },
   list: { layers: ['core', 'trace', ...links.map((link) => `link:${link}`)], packages: [] },
   checks: { layers: [...modelLayers, 'checks'], packages: [] },

@@ -77,6 +77,12 @@ function describeKnit(setUp: SetUp, tex: number): JerseyDescription {
     : describeJersey(tex, setUp.loopMm, setUp.finish === 'grey' ? 'dry' : 'wet');
 }
 
+/** The cloth of a set-up from its threads alone, whatever they are spun of. */
+export function clothOfThreads(setUp: SetUp, warp: YarnNumber, weft: YarnNumber): AnyCloth {
+  const specification = specificationOf(setUp, warp, weft);
+  return specification ? describeCloth(specification) : describeKnit(setUp, warp.resultantTex);
+}
+
 /** A knit with its loops drawn together: no yarn is gained or lost. */
 function drawnTogether(knit: JerseyDescription, shrink: BothWays): JerseyDescription {
   const kept = areaKept(shrink);
@@ -105,7 +111,7 @@ export function benchCloth(setUp: SetUp, fibre: Fibre, warp: BenchYarn, weft: Be
   const row = washTable.rows.find(({ wash }) => wash === washClass)!;
   const shrinkPercent = { length: row.lengthPercent, width: row.widthPercent };
   const warpTex = warp.number.resultantTex;
-  const description = specification ? describeCloth(specification) : describeKnit(setUp, warpTex);
+  const description = clothOfThreads(setUp, warp.number, weft.number);
   const woven = description.kind === 'woven' ? description : null;
   const { gramsPerSquareMetre } = description;
   const widthInches = (woven ? geometryFacts.clothWidthInches : geometryFacts.jerseyWidthInches).value;

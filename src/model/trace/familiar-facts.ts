@@ -1,6 +1,9 @@
 import type { Facts } from '../fact.ts';
 
 const unit = 'ft';
+const tennis = 'International Tennis Federation, Technical Booklet 2015, table 5: 10.973 by 23.774 m';
+const football =
+  'college and professional playing rules of American football, playing area: 100 yd between end zones of 10 yd, 53 1/3 yd wide (opensourcesports.io)';
 
 /** Things whose size most people know, to lay a field beside: width and length. */
 export const familiarFacts = {
@@ -29,17 +32,17 @@ export const familiarFacts = {
     },
   },
   tennisCourt: {
-    width: { value: 36, unit, range: [36, 36], source: 'rules of tennis, the doubles court', mark: 'memory' },
-    length: { value: 78, unit, range: [78, 78], source: 'rules of tennis, the court', mark: 'memory' },
+    width: {
+      value: 36,
+      unit,
+      range: [35.96, 36.04],
+      source: `${tennis}, between doubles sidelines`,
+      mark: 'published',
+    },
+    length: { value: 78, unit, range: [77.92, 78.08], source: `${tennis}, between baselines`, mark: 'published' },
   },
   footballField: {
-    width: { value: 160, unit, range: [160, 160], source: 'rules of American football', mark: 'memory' },
-    length: {
-      value: 360,
-      unit,
-      range: [360, 360],
-      source: 'rules of American football, with both end zones',
-      mark: 'memory',
-    },
+    width: { value: 160, unit, range: [160, 160], source: football, mark: 'published' },
+    length: { value: 360, unit, range: [360, 360], source: `${football}, with both end zones`, mark: 'published' },
   },
 } as const satisfies Readonly<Record<string, Facts>>;

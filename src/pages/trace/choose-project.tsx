@@ -66,6 +66,8 @@ export function ChooseProject({ asked, said, onAsk }: ChooseProps) {
 }
 
 const metresPerYard = 0.9144;
+/** A link holds weights to less than this, oz/yd2. */
+const leastOunces = 0.001;
 const centimetresPerInch = MM_PER_INCH / 10;
 
 /** Cloth of one's own, typed in the reader's units. */
@@ -90,7 +92,8 @@ function OwnClothFields({ asked, said, onAsk }: ChooseProps) {
       factor: us ? 1 : GSM_PER_OUNCE_PER_SQUARE_YARD,
     },
   ] as const;
-  const named = clothNames.find((name) => clothOunces(name) === own.ouncesPerSquareYard) ?? '';
+  const named =
+    clothNames.find((name) => Math.abs((clothOunces(name) ?? 0) - own.ouncesPerSquareYard) < leastOunces) ?? '';
   return (
     <>
       {fields.map(({ key, label, unit, factor }) => {

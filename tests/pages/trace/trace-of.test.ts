@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { run } from '../../../src/cli/main.ts';
+import { clothOunces } from '../../../src/model/trace/cloth-weights.ts';
 import { projectIds } from '../../../src/model/trace/project-facts.ts';
 import { startIds } from '../../../src/model/trace/trace-forward.ts';
 import { decodeTrace } from '../../../src/pages/trace/trace-link.ts';
@@ -35,7 +36,9 @@ test('so it has for the default season, for own cloth and for the stated average
   const defaults = command('trace --project jeans --json');
   expect(defaults.bolls).toBe(page('project=jeans').account.cases.middle.bolls);
   const own = command('trace --yards 2.5 --width 60in --weight denim --json');
-  expect(own.bolls).toBe(page('project=own&yards=2.5&width=60&weight=11.2').account.cases.middle.bolls);
+  expect(own.bolls).toBe(
+    page(`project=own&yards=2.5&width=60&weight=${clothOunces('denim')}`).account.cases.middle.bolls,
+  );
   const stated = command('trace --project jeans --averages --json');
   expect(stated.bolls).toBe(page('project=jeans&through=averages').account.cases.middle.bolls);
 });

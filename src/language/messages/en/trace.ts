@@ -1,3 +1,5 @@
+import { clothNames } from './cloth-names.ts';
+
 /** The page that follows a sewn thing back to the field, and the field forward to cloth. */
 export const trace = {
   title: 'What it cost the field',
@@ -42,22 +44,7 @@ export const trace = {
     'flat-sheet': 'Flat sheet',
     'sheet-set': 'Sheet set',
   },
-  cloths: {
-    gauze: 'Double gauze',
-    lawn: 'Lawn',
-    voile: 'Voile',
-    percale: 'Percale',
-    chambray: 'Chambray',
-    quilting: 'Quilting cotton',
-    flannel: 'Flannel',
-    poplin: 'Poplin',
-    oxford: 'Oxford',
-    muslin: 'Muslin',
-    jersey: 'Jersey',
-    twill: 'Twill',
-    canvas: 'Canvas',
-    denim: 'Denim',
-  },
+  cloths: clothNames,
   /** What is traced: '3 × Tote bag', or cloth of one's own. */
   many: '{n} × {project}',
   ownName: '{length} of cloth',
@@ -66,7 +53,10 @@ export const trace = {
   headlineEnd: 'square.',
   back: 'Back to the field',
   backNote:
-    'The large number takes every stated value. The two beside it take every stated range at its thrifty end and at its other end at once. What was counted in the season’s field and weighed at its gin has no range.',
+    'The large number takes every stated value. The two beside it take every stated range at its thrifty end and at its other end at once.',
+  ownNote:
+    'What was counted in the season’s field and weighed at its gin is one field in one year, so it has no low and high here.',
+  ownDoubt: 'Draw many such seasons to see how far they spread',
   rangeJoin: 'to',
   more: 'More of this step',
   steps: {

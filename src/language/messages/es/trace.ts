@@ -1,4 +1,5 @@
 import type { trace as english } from '../en/trace.ts';
+import { clothNames } from './cloth-names.ts';
 
 export const trace: typeof english = {
   title: 'Lo que le costó al campo',
@@ -43,22 +44,7 @@ export const trace: typeof english = {
     'flat-sheet': 'Sábana plana',
     'sheet-set': 'Juego de sábanas',
   },
-  cloths: {
-    gauze: 'Gasa doble',
-    lawn: 'Linón',
-    voile: 'Voile',
-    percale: 'Percal',
-    chambray: 'Chambray',
-    quilting: 'Algodón para patchwork',
-    flannel: 'Franela',
-    poplin: 'Popelina',
-    oxford: 'Oxford',
-    muslin: 'Manta',
-    jersey: 'Jersey',
-    twill: 'Sarga',
-    canvas: 'Lona',
-    denim: 'Mezclilla',
-  },
+  cloths: clothNames,
   many: '{n} × {project}',
   ownName: '{length} de tela',
   headline: '{project}: {bolls} bellotas, {field} de campo',
@@ -66,7 +52,10 @@ export const trace: typeof english = {
   headlineEnd: 'por lado.',
   back: 'De vuelta al campo',
   backNote:
-    'El número grande toma cada valor publicado. Los dos de al lado toman a la vez todos los rangos por su extremo ahorrador y por el otro. Lo contado en el campo y pesado en la despepitadora de la temporada no tiene rango.',
+    'El número grande toma cada valor publicado. Los dos de al lado toman a la vez todos los rangos por su extremo ahorrador y por el otro.',
+  ownNote:
+    'Lo contado en el campo y pesado en la despepitadora de la temporada es un solo campo en un solo año; por eso aquí no tiene mínimo ni máximo.',
+  ownDoubt: 'Sacar muchas temporadas así y ver cuánto se separan',
   rangeJoin: 'a',
   more: 'Más de este paso',
   steps: {
