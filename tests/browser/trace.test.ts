@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { long } from '../laws/runs.ts';
 import { openPage, useBrowser } from './browser.ts';
-import { mismatches, numberKeys } from './working-numbers.ts';
+import { mismatches, numberKeys, numbersLeft } from './working-numbers.ts';
 
 useBrowser();
 
@@ -18,13 +18,16 @@ test(
     const { page, axe, finish } = await openPage({ path: asked, reducedMotion: true });
     const headline = page.locator('.trace-headline');
     await headline.waitFor({ timeout: patience });
-    await page.locator('.trace-picture svg').waitFor();
+    await page.locator('.trace-picture svg').first().waitFor();
     expect(await headline.innerText()).toMatch(/^3 × Jeans: [\d,]+ bolls, [\d,]+\ssq ft of field$/);
     expect(await page.evaluate(() => location.hash)).toBe(asked);
     expect(await axe()).toEqual([]);
 
     const keys = await numberKeys(page);
     expect(keys.length).toBeGreaterThan(100);
+    // What was chosen, and the bale a figure is named after, are names.
+    const left = await numbersLeft(page, 'label, select, .unseen, .trace-which, .trace-figure-name, .trace-address');
+    expect(left.filter((text) => !text.startsWith('3 × Jeans'))).toEqual([]);
     const some = long ? keys : keys.filter((key, i) => i % 8 === 0 || key.startsWith('trace/differs/bollGrams'));
     expect(await mismatches(page, some)).toEqual([]);
 

@@ -4,6 +4,7 @@ import { WorkingNumber } from '../../ui/working-number.tsx';
 import { WorkingPlace } from '../../ui/working-place.tsx';
 import type { WorkingSource } from '../../ui/working-source.ts';
 import type { TraceKey } from '../../workings/trace-back.ts';
+import { hashOf } from '../route.ts';
 import type { Traced } from './trace-of.ts';
 import { traceSource } from './trace-source.ts';
 import { backText, traceFormats } from './trace-text.ts';
@@ -92,11 +93,16 @@ function Step({ traced, said, id }: StepProps & { readonly id: BackStep }) {
 }
 
 /** The way from the cloth to the field, step by step. */
-export function StepsBack({ traced, said }: StepProps) {
+export function StepsBack({ traced, said, run }: StepProps & { readonly run: string | null }) {
   return (
     <section class="trace-back" aria-labelledby="trace-back">
       <h2 id="trace-back">{said.back}</h2>
       <p class="caption">{said.backNote}</p>
+      {traced.season && run ? (
+        <p class="caption no-print">
+          {said.ownNote} <a href={hashOf({ page: 'season', station: 'classing', query: run })}>{said.ownDoubt}</a>.
+        </p>
+      ) : null}
       <ol class="trace-steps">
         {backStepIds.map((id) => (
           <Step key={id} traced={traced} said={said} id={id} />

@@ -1,9 +1,9 @@
 import { useWords } from '../../language/words.ts';
+import { Filled } from '../../ui/filled.tsx';
 import { WorkingNumber } from '../../ui/working-number.tsx';
 import { WorkingPlace } from '../../ui/working-place.tsx';
 import type { TraceKey } from '../../workings/trace-back.ts';
 import { BollPatch } from './boll-patch.tsx';
-import { Filled } from './filled.tsx';
 import type { Traced } from './trace-of.ts';
 import { traceSource } from './trace-source.ts';
 import { backText, traceFormats } from './trace-text.ts';

@@ -6,7 +6,9 @@ import { farms } from '../../model/farms.ts';
 import type { Problem } from '../../model/problem.ts';
 import { traceScene } from '../../scene/trace/trace-scene.ts';
 import { encodeRun } from '../../statechart/saved-run.ts';
+import { InTurn } from '../../ui/in-turn.tsx';
 import { OneWorkingOpen } from '../../ui/open-working.tsx';
+import { Steady } from '../../ui/steady.tsx';
 import { ElsewhereNotes } from '../farm/elsewhere-notes.tsx';
 import { lastRun } from '../last-run.ts';
 import type { Theme } from '../preferences.ts';
@@ -135,21 +137,34 @@ const savedWidth = 720;
 /** The answer, the picture, the steps beside it, and what is below them. */
 function TraceResult({ traced, asked, name, said, theme, link, onAsk }: TraceResultProps) {
   const words = useWords();
-  const drawingAt = useMemo(() => traceDrawing(traced, asked, name, words, said), [traced, asked, name, words, said]);
+  const drawingAt = useMemo(
+    () => (width: number, letters: number) => traceDrawing(traced, asked, name, words, said, letters)(width),
+    [traced, asked, name, words, said],
+  );
   return (
     <>
       <TraceAnswer traced={traced} name={name} said={said} />
       <TraceFigure traced={traced} name={name} said={said} theme={theme} drawingAt={drawingAt} />
-      <StepsBack traced={traced} said={said} />
+      <InTurn as="div" class="trace-turn" scene={theme}>
+        <Steady on={[traced, said, words, asked.run]}>
+          <StepsBack traced={traced} said={said} run={asked.run} />
+        </Steady>
+      </InTurn>
       <KeepTrace
         traced={traced}
         said={said}
         theme={theme}
         link={link}
-        sceneOf={() => traceScene(drawingAt(savedWidth), savedWidth)}
+        sceneOf={() => traceScene(drawingAt(savedWidth, 1), savedWidth)}
       />
-      <WayForward traced={traced} asked={asked} said={said} onAsk={onAsk} />
-      <WhyDiffers traced={traced} said={said} />
+      <InTurn as="div" class="trace-turn" scene={theme}>
+        <WayForward traced={traced} asked={asked} said={said} onAsk={onAsk} />
+      </InTurn>
+      <InTurn as="div" class="trace-turn" scene={theme}>
+        <Steady on={[traced, said, words]}>
+          <WhyDiffers traced={traced} said={said} />
+        </Steady>
+      </InTurn>
     </>
   );
 }

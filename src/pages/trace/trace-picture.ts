@@ -57,13 +57,14 @@ function drawnCloth({ project, own }: TraceAsked): DrawnCloth {
 /** Long cloth is laid on its side. */
 const laidOut = ([width, length]: Inches): Inches => (length > 2 * width ? [length, width] : [width, length]);
 
-/** Everything the picture shows, in the reader's words and units. */
+/** Everything the picture shows, in the reader's words and units. @param letters how many times their usual size */
 export function traceDrawing(
   traced: Traced,
   asked: TraceAsked,
   name: string,
   words: Words,
   said: TraceWords,
+  letters = 1,
 ): (width: number) => TraceDrawing {
   const { account, familiar } = traced;
   const { middle } = account.cases;
@@ -81,6 +82,7 @@ export function traceDrawing(
   const counted = (many: string, one: string, each: number) =>
     each === 1 ? one : fill(many, { n: words.formats.count(each) });
   const drawing: TraceDrawing = {
+    letters,
     title: name,
     cloth,
     many: asked.project !== 'own' && asked.count > 1 ? name : '',

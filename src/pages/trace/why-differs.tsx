@@ -1,11 +1,11 @@
 import { Fragment } from 'preact';
 import { useWords } from '../../language/words.ts';
 import type { LinkDifference } from '../../model/trace/why-it-differs.ts';
+import { Filled } from '../../ui/filled.tsx';
 import { roundToAdd } from '../../ui/round-to-add.ts';
 import { WorkingNumber } from '../../ui/working-number.tsx';
 import { WorkingPlace, WorkingRow } from '../../ui/working-place.tsx';
 import type { WorkingSource } from '../../ui/working-source.ts';
-import { Filled } from './filled.tsx';
 import type { Traced } from './trace-of.ts';
 import { traceSource } from './trace-source.ts';
 import type { TraceWords } from './use-trace-words.ts';

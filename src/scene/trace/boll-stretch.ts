@@ -6,8 +6,9 @@ import { type Stretch, type TraceDrawing, wordsPx } from './trace-drawing.ts';
 const edge = 22;
 
 /** The bolls, counted: each drawn stands for a stated number. */
-export function bollStretch({ bolls }: TraceDrawing, top: number, width: number): Stretch {
-  const size = wordsPx(width);
+export function bollStretch(drawing: TraceDrawing, top: number, width: number): Stretch {
+  const { bolls } = drawing;
+  const size = wordsPx(drawing, width);
   const cell = width < 460 ? 30 : width < 760 ? 36 : 46;
   const columns = Math.floor((width - 2 * edge) / cell);
   const drawn = Math.max(1, Math.round(bolls.count / bolls.each));

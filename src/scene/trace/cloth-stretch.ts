@@ -59,7 +59,7 @@ function pieceMarks(cloth: Extract<DrawnCloth, { kind: 'piece' }>, x: number, y:
 /** The cloth laid out to scale: a quilt in its layers, or a piece on the cloth it is cut from. */
 export function clothStretch(drawing: TraceDrawing, top: number, width: number): Stretch {
   const { cloth, clothTags, clothRule, layers, many } = drawing;
-  const size = wordsPx(width);
+  const size = wordsPx(drawing, width);
   const scale = clothScale(cloth, width);
   const [wide, long] = extent(cloth).map((inches) => inches * scale) as [number, number];
   const [x, y] = [edge, top + edge + size * 0.4];

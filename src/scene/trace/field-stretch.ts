@@ -63,7 +63,7 @@ function rowMarks(
 /** The field from above with its rows and plants, and something familiar chalked on it at the same scale. */
 export function fieldStretch(drawing: TraceDrawing, top: number, width: number): Stretch {
   const { field } = drawing;
-  const size = wordsPx(width);
+  const size = wordsPx(drawing, width);
   const { px, wideFeet, deepFeet } = fieldScale(drawing, width);
   const [wide, deep] = [wideFeet * px, deepFeet * px];
   const [short, long] = [field.familiar.feet[0] * px, field.familiar.feet[1] * px];
@@ -125,7 +125,7 @@ export function fieldStretch(drawing: TraceDrawing, top: number, width: number):
 /** The same field from the side, at the same scale, as deep as its rain and its irrigation. */
 export function waterStretch(drawing: TraceDrawing, top: number, width: number): Stretch {
   const { water } = drawing;
-  const size = wordsPx(width);
+  const size = wordsPx(drawing, width);
   const { px, wideFeet } = fieldScale(drawing, width);
   const wide = wideFeet * px;
   const [rain, irrigation] = [water.rain.feet * px, water.irrigation.feet * px];

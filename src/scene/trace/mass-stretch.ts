@@ -61,7 +61,7 @@ function labelled(labels: readonly Label[], right: number, room: number, size: n
 export function massStretch(drawing: TraceDrawing, top: number, width: number): Stretch {
   const { masses, lost, massRule } = drawing;
   const { cloth, batting, yarn, lint, seed, seedParts, ginWaste, seedCotton } = masses;
-  const size = wordsPx(width);
+  const size = wordsPx(drawing, width);
   const px = massScale(drawing, width);
   const step = size * 5.4;
   const x = edge;

@@ -21,6 +21,8 @@ export interface Weighed {
 
 /** All that the picture of a trace shows: plain numbers, and words already translated. */
 export interface TraceDrawing {
+  /** How many times their usual size the letters have: more at the back of a room. */
+  readonly letters: number;
   readonly title: string;
   readonly cloth: DrawnCloth;
   /** How many of it are made, in words; empty for one. */
@@ -73,4 +75,5 @@ export interface Stretch {
 }
 
 /** Size of the words on a picture so wide, px. */
-export const wordsPx = (width: number): number => (width < 460 ? 13.5 : width < 760 ? 15.5 : 18);
+export const wordsPx = ({ letters }: Pick<TraceDrawing, 'letters'>, width: number): number =>
+  letters * (width < 460 ? 13.5 : width < 760 ? 15.5 : 18);
