@@ -79,3 +79,4 @@ export const ouncesPerSquareYardFromGsm = (gsm: number): number => gsm / GSM_PER
  * instrument reads air flow, and the reading is the true linear density only near average maturity.
  */
 export const nominalMtexFromMicronaire = (micronaire: number): number => (micronaire * 1000) / MM_PER_INCH;
+export const nominalMicronaireFromMtex = (mtex: number): number => (mtex * MM_PER_INCH) / 1000;

@@ -7,6 +7,7 @@ import {
   type SetUpNumber,
   setUpLimits,
 } from '../model/bench/check-set-up.ts';
+import { colourCodesOf, stapleCodesOf } from '../model/bench/printed-grades.ts';
 import {
   benchFinishes,
   cardOf,
@@ -69,6 +70,8 @@ function texts(setUp: SetUp): Record<string, string> {
   return {
     ...Object.fromEntries(fibreNumbers.map((key) => [key, String(setUp.card[key])])),
     kind: setUp.card.kind,
+    printedColor: setUp.printed.color ?? none,
+    printedStaple: String(setUp.printed.staple32nds ?? none),
     bales: setUp.bales.map(baleText).join(betweenBales),
     system: setUp.system,
     use: setUp.use,
@@ -132,6 +135,9 @@ function chosen<Value extends string>(
   return found ?? otherwise;
 }
 
+const orNone = (text: string): string | null => (text === none ? null : text);
+const numberOrNone = (text: string): number | null => (text === none ? null : Number(text));
+
 function readSide(query: URLSearchParams, side: BenchSide, problems: Problem[]): SetUp {
   const get = (key: string) => query.get(`${side}.${key}`);
   const choose = <Value extends string>(key: string, options: readonly Value[], otherwise: Value) =>
@@ -172,6 +178,10 @@ function readSide(query: URLSearchParams, side: BenchSide, problems: Problem[]):
     ...numbers,
     ...yarnTexts,
     card: { ...start.card, ...card, kind },
+    printed: {
+      color: orNone(choose('printedColor', [none, ...colourCodesOf(kind)], none)),
+      staple32nds: numberOrNone(choose('printedStaple', [none, ...stapleCodesOf(kind).map(String)], none)),
+    },
     bales: readBales(get('bales') ?? '', `${side}.bales`, problems),
     system: choose('system', choices.system, start.system),
     use: choose('use', choices.use, start.use),

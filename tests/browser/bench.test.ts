@@ -1,9 +1,13 @@
 import { expect, test } from 'vitest';
+import { long } from '../laws/runs.ts';
 import { openPage, useBrowser } from './browser.ts';
+import { mismatches, numberKeys, numbersLeft } from './working-numbers.ts';
 
 useBrowser();
 
 const patience = 120_000;
+/** Examples of a yarn number, the number of a standard, and the names of cottons, yarns and sources. */
+const notResults = '.trust-note, .bench-door, .bench-yarn-field .caption, .bench-rests, .bench-sources';
 const overflow = () => document.documentElement.scrollWidth - window.innerWidth;
 
 test(
@@ -30,8 +34,23 @@ test(
     const number = page.locator('.bench-answer .working-number').first();
     await number.press('Enter');
     await page.locator('.working-panel table').waitFor({ timeout: patience });
-    expect(await page.locator('.working-panel').innerText()).toContain(await number.innerText());
     await page.keyboard.press('Escape');
+
+    // Two strained or unreachable yarns: what binds, and what that rests on.
+    await page.evaluate(() => {
+      location.hash = '#/bench?a.cotton=uplandShort&a.warp=40Ne&b.cotton=desi&b.cloth=lawn';
+    });
+    await expect.poll(() => page.locator('.bench-verdict + .bench-rests').count()).toBe(3);
+    await page.locator('.bench-sweep > summary').click();
+    await page.locator('.sweep-limits .working-number').first().waitFor({ timeout: patience });
+    expect(await page.locator('.sweep-limit-name').count()).toBe(await page.locator('.sweep-limits li').count());
+    const keys = await numberKeys(page);
+    expect(keys.length).toBeGreaterThan(150);
+    expect(new Set(keys).size).toBe(keys.length);
+    const some = keys.filter((key, i) => long || i % 15 === 0 || /verdict|^now|limit/.test(key));
+    expect(await mismatches(page, some)).toEqual([]);
+    const left = await numbersLeft(page, `th, label, select, .unseen, .difference-name, .bench-now b, ${notResults}`);
+    expect(left.filter((text) => !text.includes('ISO/IEC 7810'))).toEqual([]);
 
     // The link holds the bench; what it does not know is named.
     await page.evaluate(() => {

@@ -78,3 +78,18 @@ export const closedNumbers = (page: Page): Promise<string[]> =>
       }),
     places,
   );
+
+/**
+ * What a page says with digits outside the numbers that open a working: pieces of text, but for names, headings, help beside a
+ * field, sources and pictures, which `besides` lists as a selector.
+ */
+export const numbersLeft = (page: Page, besides: string): Promise<string[]> =>
+  page.evaluate((selector) => {
+    for (const folded of document.querySelectorAll('main details')) (folded as HTMLDetailsElement).open = true;
+    const walker = document.createTreeWalker(document.querySelector('main')!, NodeFilter.SHOW_TEXT);
+    const left: string[] = [];
+    for (let node = walker.nextNode(); node; node = walker.nextNode())
+      if (/\d/.test(node.textContent ?? '') && !node.parentElement?.closest(`.working-number, svg, ${selector}`))
+        left.push(node.textContent!.trim());
+    return left;
+  }, besides);

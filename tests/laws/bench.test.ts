@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fibreLimits, limitsOf, setUpLimits } from '../../src/model/bench/check-set-up.ts';
+import { colourCodesOf, stapleCodesOf } from '../../src/model/bench/printed-grades.ts';
 import { benchFinishes, isKnit, type SetUp, withStructure } from '../../src/model/bench/set-up.ts';
 import { workBench } from '../../src/model/bench/work-bench.ts';
 import { type ClothName, catalogue } from '../../src/model/cloth/catalogue-facts.ts';
@@ -35,13 +36,28 @@ const setUps: fc.Arbitrary<SetUp> = fc
     finish: fc.constantFrom(...benchFinishes),
     preshrunk: fc.boolean(),
     isPima: fc.boolean(),
+    grade: fc.option(fc.nat()),
+    code: fc.option(fc.nat()),
   })
-  .map(({ cotton, cloth, structure, ne, plies, isPima, picksPerInch, ...rest }) => {
+  .map(({ cotton, cloth, structure, ne, plies, isPima, picksPerInch, grade, code, ...rest }) => {
     const { system, twist, finish, preshrunk, ...numbers } = rest;
     const start = plainSetUp(cotton, cloth);
     const kind = isPima ? 'pima' : start.card.kind;
     const leaf = Math.min(start.card.leaf, limitsOf('leaf', kind).high);
-    const changed = { ...start, card: { ...start.card, ...numbers, kind, leaf }, system, twist, finish, preshrunk };
+    const [grades, codes] = [colourCodesOf(kind), stapleCodesOf(kind)];
+    const printed = {
+      color: grade === null ? null : grades[grade % grades.length]!,
+      staple32nds: code === null ? null : codes[code % codes.length]!,
+    };
+    const changed = {
+      ...start,
+      card: { ...start.card, ...numbers, kind, leaf },
+      printed,
+      system,
+      twist,
+      finish,
+      preshrunk,
+    };
     const yarned = { ...changed, warp: `${ne}/${plies}Ne` };
     const made = structure === start.structure ? yarned : withStructure(yarned, structure, 20);
     return isKnit(made.structure) ? made : { ...made, picksPerInch };

@@ -4,8 +4,9 @@ import type { Fibre } from '../fibre.ts';
 import { micronaireFacts } from '../fibre-facts.ts';
 import { varietyFacts } from '../field/variety-facts.ts';
 import { lengthsFromClassCard } from '../length/class-card.ts';
-import { blend } from '../length/length-distribution.ts';
+import { blend, type LengthDistribution } from '../length/length-distribution.ts';
 import { type Lot, partMasses } from '../lot.ts';
+import { benchFacts } from '../mill/bench-limit-facts.ts';
 import { millRegain } from '../mill/facts.ts';
 import { KG_PER_POUND, MM_PER_INCH, nominalMtexFromMicronaire } from '../units.ts';
 import type { FibreCard, LaidBale } from './set-up.ts';
@@ -16,14 +17,31 @@ function maturityOf(micronaire: number, linearDensityMtex: number): number {
   return (square.value * micronaire ** 2 + slope.value * micronaire + constant.value) / linearDensityMtex;
 }
 
+const fitted = new Map<string, LengthDistribution>();
+const mostFitted = 2 * benchFacts.mostBales.value;
+
+/**
+ * The lengths behind a card, kept for the last few cards: to find them takes longer than all the rest of a bench, and a change of
+ * yarn, cloth or one bale of many leaves them as they were.
+ */
+function lengthsOf({ kind, lengthIn, uniformityPercent }: FibreCard): LengthDistribution {
+  const key = `${kind} ${lengthIn} ${uniformityPercent}`;
+  const known = fitted.get(key);
+  if (known) return known;
+  const { lengths } = lengthsFromClassCard({ upperHalfMeanMm: lengthIn * MM_PER_INCH, uniformityPercent }, kind);
+  if (fitted.size >= mostFitted) fitted.delete(fitted.keys().next().value!);
+  fitted.set(key, lengths);
+  return lengths;
+}
+
 /** The fibre behind a class card: lengths that read so, and micronaire at its nominal linear density. */
 export function fibreOfCard(card: FibreCard): Fibre {
-  const { kind, lengthIn, uniformityPercent, strengthGPerTex, micronaire, reflectanceRd, yellownessB } = card;
+  const { kind, strengthGPerTex, micronaire, reflectanceRd, yellownessB } = card;
   const linearDensityMtex = nominalMtexFromMicronaire(micronaire);
   const reference = varietyFacts.uplandMedium.strengthGPerTex.value;
   return {
     kind,
-    lengths: lengthsFromClassCard({ upperHalfMeanMm: lengthIn * MM_PER_INCH, uniformityPercent }, kind).lengths,
+    lengths: lengthsOf(card),
     linearDensityMtex,
     maturityRatio: maturityOf(micronaire, linearDensityMtex),
     strengthGPerTex,

@@ -4,6 +4,7 @@ import { usualLoopLengthMm } from '../cloth/describe-jersey.ts';
 import type { CottonKind } from '../fibre.ts';
 import { type CottonName, cottons } from '../mill/cotton-facts.ts';
 import type { SpinningSystem, YarnUse } from '../mill/facts.ts';
+import { noGrades, type PrintedGrades } from './printed-grades.ts';
 
 /** A bale's class card, as typed at the bench. */
 export interface FibreCard extends InstrumentReading {
@@ -24,6 +25,8 @@ export interface SetUp {
   /** The kind of cotton the card began as. */
   readonly cotton: CottonName;
   readonly card: FibreCard;
+  /** Grades that the card prints beside its readings. */
+  readonly printed: PrintedGrades;
   /** Bales blended into one mix; where there are any, they stand for the card. */
   readonly bales: readonly LaidBale[];
   readonly system: SpinningSystem;
@@ -64,11 +67,12 @@ export const withCotton = (setUp: SetUp, cotton: CottonName): SetUp => ({
   ...setUp,
   cotton,
   card: cardOf(cotton),
+  printed: noGrades,
   bales: [],
 });
 
 /** The threads of a cloth and how its yarn is usually spun. */
-function threadsOf(cloth: ClothName): Omit<SetUp, 'cotton' | 'card' | 'bales' | 'noilPercent' | 'twist'> {
+function threadsOf(cloth: ClothName): Omit<SetUp, 'cotton' | 'card' | 'printed' | 'bales' | 'noilPercent' | 'twist'> {
   const { structure, warp, weft, endsPerInch, picksPerInch, loopMm, crimpPercent, combed, dyedWarp } =
     listedCloth(cloth);
   return {
@@ -107,5 +111,5 @@ export function withStructure(setUp: SetUp, structure: Structure, warpTex: numbe
 
 /** A bench as it stands when nothing is chosen. */
 export function startingSetUp(cotton: CottonName, cloth: ClothName, noilPercent: number): SetUp {
-  return { cotton, card: cardOf(cotton), bales: [], noilPercent, twist: null, ...threadsOf(cloth) };
+  return { cotton, card: cardOf(cotton), printed: noGrades, bales: [], noilPercent, twist: null, ...threadsOf(cloth) };
 }

@@ -1,5 +1,8 @@
+import { readFibre } from '../fibre.ts';
 import { benchFacts, sweepTable } from '../mill/bench-limit-facts.ts';
-import type { SetUp } from './set-up.ts';
+import { inchesFromMillimetres, nominalMicronaireFromMtex } from '../units.ts';
+import { fibreOfBales, trashOfBales } from './lint.ts';
+import type { FibreCard, SetUp } from './set-up.ts';
 import { type WorkedBench, workBench } from './work-bench.ts';
 
 export type SweepInput = keyof typeof sweepTable.ranges;
@@ -12,16 +15,37 @@ export interface SweepPlace {
   readonly bench: WorkedBench;
 }
 
-/** The bench with one input changed. A mix of bales gives way to its card, since a mix has no one staple to change. */
-function changed(setUp: SetUp, input: SweepInput, value: number): SetUp {
-  if (input === 'count') return { ...setUp, warp: `${value}Ne`, weft: `${value}Ne` };
-  const card =
-    input === 'staple'
-      ? { ...setUp.card, lengthIn: value }
-      : input === 'micronaire'
-        ? { ...setUp.card, micronaire: value }
-        : { ...setUp.card, uniformityPercent: value };
-  return { ...setUp, card, bales: [] };
+/** What a mix of bales reads as one: it has no one card to change. */
+function cardOfMix({ card, bales }: SetUp): FibreCard {
+  if (bales.length === 0) return card;
+  const fibre = fibreOfBales(bales);
+  const { upperHalfMeanMm, uniformityPercent } = readFibre(fibre);
+  const { strengthGPerTex, reflectanceRd, yellownessB, linearDensityMtex } = fibre;
+  return {
+    ...card,
+    kind: bales[0]!.kind,
+    lengthIn: inchesFromMillimetres(upperHalfMeanMm),
+    uniformityPercent,
+    strengthGPerTex,
+    micronaire: nominalMicronaireFromMtex(linearDensityMtex),
+    reflectanceRd,
+    yellownessB,
+    trashAreaPercent: trashOfBales(bales),
+  };
+}
+
+/** The bench with one input changed; a mix of bales stands as one card that reads the same. */
+function changed(setUp: SetUp, mix: FibreCard, input: SweepInput, value: number): SetUp {
+  switch (input) {
+    case 'count':
+      return { ...setUp, warp: `${value}Ne`, weft: `${value}Ne` };
+    case 'staple':
+      return { ...setUp, bales: [], card: { ...mix, lengthIn: value } };
+    case 'micronaire':
+      return { ...setUp, bales: [], card: { ...mix, micronaire: value } };
+    case 'shortFibre':
+      return { ...setUp, bales: [], card: { ...mix, uniformityPercent: value } };
+  }
 }
 
 const decimals = 100;
@@ -31,8 +55,9 @@ const inHundredths = (value: number): number => Math.round(value * decimals) / d
 export function sweepSetUps(setUp: SetUp, input: SweepInput): readonly SetUp[] {
   const { low, high } = sweepTable.ranges[input];
   const places = benchFacts.sweepPlaces.value;
+  const mix = cardOfMix(setUp);
   return Array.from({ length: places }, (_, i) =>
-    changed(setUp, input, inHundredths(low + ((high - low) * i) / (places - 1))),
+    changed(setUp, mix, input, inHundredths(low + ((high - low) * i) / (places - 1))),
   );
 }
 
@@ -43,12 +68,12 @@ export function sweepPlace(setUp: SetUp, input: SweepInput): SweepPlace {
 }
 
 /** Where a bench stands on the axis of an input. */
-export function inputOf({ setUp, reading, warp }: WorkedBench, input: SweepInput): number {
+export function inputOf({ setUp, fibre, reading, warp }: WorkedBench, input: SweepInput): number {
   switch (input) {
     case 'staple':
-      return setUp.card.lengthIn;
+      return setUp.bales.length > 0 ? inchesFromMillimetres(reading.upperHalfMeanMm) : setUp.card.lengthIn;
     case 'micronaire':
-      return setUp.card.micronaire;
+      return setUp.bales.length > 0 ? nominalMicronaireFromMtex(fibre.linearDensityMtex) : setUp.card.micronaire;
     case 'shortFibre':
       return reading.shortFibrePercentByWeight;
     case 'count':

@@ -36,10 +36,14 @@ export const meanLengthIn = ({
 }: Pick<FibreReading, 'upperHalfMeanMm' | 'uniformityPercent'>): number =>
   inchesFromMillimetres((upperHalfMeanMm * uniformityPercent) / 100);
 
+/** The fibre that goes into a bench: of its bales, or of its card. */
+export const fibreOfSetUp = ({ bales, card }: SetUp): Fibre =>
+  bales.length > 0 ? fibreOfBales(bales) : fibreOfCard(card);
+
 /** Works out a bench. Anything legal is answered: a yarn out of reach has a verdict and no yarn, and its cloth its threads alone. */
 export function workBench(setUp: SetUp): WorkedBench {
   const { bales, card, structure, use, twist } = setUp;
-  const fibre = bales.length > 0 ? fibreOfBales(bales) : fibreOfCard(card);
+  const fibre = fibreOfSetUp(setUp);
   const reading = readFibre(fibre);
   const meanIn = meanLengthIn(reading);
   const lot = poundOfLint(fibre, bales.length > 0 ? trashOfBales(bales) : card.trashAreaPercent);

@@ -48,6 +48,13 @@ export const benchFacts = {
     source: 'places at which a curve is worked out',
     mark: 'assumption',
   },
+  evennessCutMm: {
+    value: 8,
+    unit: 'mm',
+    range: [8, 10],
+    source: 'length of yarn that an evenness tester weighs at a time',
+    mark: 'memory',
+  },
   mostBales: {
     value: 40,
     unit: 'count',

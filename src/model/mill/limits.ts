@@ -1,3 +1,4 @@
+import type { Fact } from '../fact.ts';
 import { GRAMS_PER_OUNCE, KILO, MM_PER_INCH, nominalMtexFromMicronaire, TEX_TIMES_NE } from '../units.ts';
 import { comfortableFibres, fewestFibres, limitFacts, type SpinningSystem } from './facts.ts';
 
@@ -33,7 +34,7 @@ export function limitNeOfClassCard(micronaire: number): Readonly<Record<Spinning
 }
 
 /** What holds a count back: fibres in the section, staple length, or what rotor spinning goes to. */
-type SpinningReason = 'fibresInSection' | 'staple' | 'rotorCount';
+export type SpinningReason = 'fibresInSection' | 'staple' | 'rotorCount';
 
 /** Whether a count can be spun, and what binds. */
 export interface SpinningVerdict {
@@ -86,4 +87,21 @@ export function judgeCount(
     comfortableNe: comfort.ne,
     nearestFeasibleNe: status === 'impossible' ? Math.floor(ceiling.ne) : countNe,
   };
+}
+
+/** The constant behind the limit that binds a count; null where the count spins with ease. */
+export function bindingFact(
+  system: SpinningSystem,
+  { status, reason }: Pick<SpinningVerdict, 'status' | 'reason'>,
+): Fact | null {
+  switch (reason) {
+    case 'staple':
+      return limitFacts.stapleSlopePerInch;
+    case 'rotorCount':
+      return limitFacts.rotorHighestNe;
+    case 'fibresInSection':
+      return (status === 'impossible' ? fewestFibres : comfortableFibres)[system];
+    case null:
+      return null;
+  }
 }

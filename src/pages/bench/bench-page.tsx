@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { problemText } from '../../language/problem-text.ts';
 import { useWords } from '../../language/words.ts';
 import { benchSides } from '../../statechart/saved-bench.ts';
+import { InTurn } from '../../ui/in-turn.tsx';
 import { OneWorkingOpen } from '../../ui/open-working.tsx';
 import { Steady } from '../../ui/steady.tsx';
 import type { Theme } from '../preferences.ts';
@@ -79,23 +80,27 @@ export default function BenchPage({ query, theme }: BenchPageProps) {
                     <p class="bench-name" data-side={side} aria-hidden="true">
                       {said.sides[side]}
                     </p>
-                    <Steady on={[view[side], pxPerMm, words, theme]}>
-                      <Part
-                        side={side}
-                        view={view[side]}
-                        scale={scale}
-                        theme={theme}
-                        onChange={(setUp) => change({ [side]: setUp })}
-                      />
-                    </Steady>
+                    <InTurn as="div" class="bench-turn" scene={theme}>
+                      <Steady on={[view[side], pxPerMm, words, theme]}>
+                        <Part
+                          side={side}
+                          view={view[side]}
+                          scale={scale}
+                          theme={theme}
+                          onChange={(setUp) => change({ [side]: setUp })}
+                        />
+                      </Steady>
+                    </InTurn>
                   </section>
                 ))}
               </section>
             );
           })}
         </div>
-        <DifferenceLines {...view} />
-        <SweepPanel a={saved.a} b={saved.b} />
+        <InTurn as="div" class="bench-turn" scene={theme}>
+          <DifferenceLines {...view} />
+        </InTurn>
+        <SweepPanel a={view.a.bench} b={view.b.bench} />
         <TrueSize pxPerMm={pxPerMm} onChange={setPxPerMm} />
         <KeepIt view={view} link={link} />
         <DifferenceNow {...view} />

@@ -1,17 +1,20 @@
-import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import type { SetUp } from '../../model/bench/set-up.ts';
 import type { WorkedBench } from '../../model/bench/work-bench.ts';
+import { bindingFact } from '../../model/mill/limits.ts';
 import type { Scale } from '../../scene/bench/true-scale.ts';
 import type { BenchSide } from '../../statechart/saved-bench.ts';
 import { TrustMark } from '../../ui/trust-mark.tsx';
 import type { BenchReading } from '../../workings/bench/bench-reading.ts';
+import { ironDots, nearestCount, threadNumbers, wantedCount } from '../../workings/bench/sentence-readings.ts';
 import type { Theme } from '../preferences.ts';
 import { benchWords } from './bench-words.ts';
 import { ClothControls } from './cloth-controls.tsx';
 import { FibreControls } from './fibre-controls.tsx';
 import { ClothPictures, FibrePicture, YarnPictures } from './part-pictures.tsx';
 import { ReadingsTable } from './readings-table.tsx';
+import { RestsOn } from './rests-on.tsx';
+import { SaidText } from './said-text.tsx';
 import type { BenchView } from './use-benches.ts';
 import { YarnControls } from './yarn-controls.tsx';
 
@@ -79,29 +82,40 @@ function Figures({ part, side, readings, weft = [] }: FiguresProps) {
 export function FibrePart({ side, view, onChange, scale, theme }: PartProps) {
   return (
     <>
-      <FibreControls setUp={view.bench.setUp} onChange={onChange} />
+      <FibreControls setUp={view.bench.setUp} side={side} onChange={onChange} />
       <FibrePicture bench={view.bench} side={side} scale={scale} theme={theme} />
       <Figures part="fibre" side={side} readings={view.readings.fibre} />
     </>
   );
 }
 
-/** Whether a yarn can be spun, and what binds. */
-function Verdict({ bench, isWeft }: { readonly bench: WorkedBench; readonly isWeft: boolean }) {
-  const { language, formats } = useWords();
+interface VerdictProps {
+  readonly bench: WorkedBench;
+  readonly side: BenchSide;
+  readonly isWeft: boolean;
+}
+
+/** Whether a yarn can be spun, what binds, and what that limit rests on. */
+function Verdict({ bench, side, isWeft }: VerdictProps) {
+  const { language } = useWords();
   const { yarn: said } = benchWords(language);
-  const { spinning, singleNe } = isWeft ? bench.weft : bench.warp;
-  const { status, reason, nearestFeasibleNe } = spinning.verdict;
-  const line = fill(said.verdicts[status], {
-    count: formats.yarnCount(Number(singleNe.toFixed(1))).text,
-    reason: reason ? said.reasons[reason] : '',
-    nearest: formats.count(nearestFeasibleNe),
-  });
+  const yarn = isWeft ? bench.weft : bench.warp;
+  const { verdict } = yarn.spinning;
+  const { status, reason } = verdict;
+  const binding = bindingFact(bench.setUp.system, verdict);
+  const line = said.verdicts[status].replace('{reason}', reason ? said.reasons[reason] : '');
   return (
-    <p class="bench-verdict" data-status={status}>
-      {isWeft ? `${said.weft}. ` : ''}
-      {line}
-    </p>
+    <>
+      <div class="bench-verdict" data-status={status}>
+        {isWeft ? `${said.weft}. ` : ''}
+        <SaidText
+          template={line}
+          numbers={{ count: wantedCount(bench, yarn), nearest: nearestCount(bench, yarn) }}
+          where={`${side}/verdict/${isWeft ? 'weft' : 'warp'}`}
+        />
+      </div>
+      {binding ? <RestsOn mark={binding.mark} source={binding.source} /> : null}
+    </>
   );
 }
 
@@ -109,30 +123,33 @@ export function YarnPart({ side, view, onChange, scale, theme }: PartProps) {
   const { bench, readings } = view;
   return (
     <>
-      <YarnControls setUp={bench.setUp} bench={bench} onChange={onChange} />
-      <Verdict bench={bench} isWeft={false} />
-      {bench.setUp.weft !== bench.setUp.warp && readings.weft.length > 0 ? <Verdict bench={bench} isWeft /> : null}
-      <YarnPictures bench={bench} side={side} scale={scale} theme={theme} />
+      <YarnControls setUp={bench.setUp} side={side} bench={bench} onChange={onChange} />
+      <Verdict bench={bench} side={side} isWeft={false} />
+      {bench.setUp.weft !== bench.setUp.warp && readings.weft.length > 0 ? (
+        <Verdict bench={bench} side={side} isWeft />
+      ) : null}
+      <YarnPictures bench={bench} readings={readings} side={side} scale={scale} theme={theme} />
       <Figures part="yarn" side={side} readings={readings.yarn} weft={readings.weft} />
     </>
   );
 }
 
 /** What a sewist does with the cloth, in sentences. */
-function InUse({ bench }: { readonly bench: WorkedBench }) {
-  const { language, formats } = useWords();
+function InUse({ bench, side }: { readonly bench: WorkedBench; readonly side: BenchSide }) {
+  const { language } = useWords();
   const { cloth: said } = benchWords(language);
-  const { needle, napped, flameExempt, ironDots, description, tightness } = bench.cloth;
-  const numbers = needle.threadNumbers;
+  const { napped, flameExempt, description, tightness } = bench.cloth;
+  const numbers = threadNumbers(bench);
   return (
     <div class="bench-use">
       {tightness === 'fits' ? null : <p class={tightness === 'jammed' ? 'refusal' : 'caption'}>{said[tightness]}</p>}
-      <p>
-        {numbers
-          ? fill(said.thread, { from: formats.count(numbers[0]), to: formats.count(numbers[1]) })
-          : said.threadFine}
-        . {fill(said.ironDots, { n: formats.count(ironDots) })}.
-      </p>
+      <div>
+        <SaidText
+          template={`${numbers ? said.thread : said.threadFine} ${said.ironDots}`}
+          numbers={{ ...(numbers ? { from: numbers[0], to: numbers[1] } : {}), n: ironDots(bench) }}
+          where={`${side}/use`}
+        />
+      </div>
       <p>
         {description.kind === 'woven' ? said.grain : said.grainKnit}{' '}
         <TrustMark trust={{ mark: 'common practice', source: said.grainSource }} label={said.grainName} />
@@ -149,10 +166,10 @@ export function ClothPart({ side, view, onChange, scale, theme }: PartProps) {
   const { bench, readings } = view;
   return (
     <>
-      <ClothControls setUp={bench.setUp} bench={bench} onChange={onChange} />
+      <ClothControls setUp={bench.setUp} side={side} bench={bench} onChange={onChange} />
       <ClothPictures bench={bench} side={side} scale={scale} theme={theme} />
       <Figures part="cloth" side={side} readings={readings.cloth} />
-      <InUse bench={bench} />
+      <InUse bench={bench} side={side} />
     </>
   );
 }

@@ -7,12 +7,14 @@ import { useWidth } from '../../ui/use-width.ts';
 import { savePng } from '../card/save-card.ts';
 import type { Theme } from '../preferences.ts';
 import { benchWords } from './bench-words.ts';
+import { SaidText, type SaidTextProps, usePlainText } from './said-text.tsx';
 
 const firstWidth = 520;
 
 export interface BenchPictureProps {
-  /** What is drawn, which stands under it as its caption. */
+  /** What is drawn, which stands under it as its caption; its numbers open their workings. */
   readonly caption: string;
+  readonly numbers: SaidTextProps['numbers'];
   readonly note?: string;
   /** Name of the file it is saved under. */
   readonly file: string;
@@ -38,9 +40,10 @@ function useDrawn(draw: (width: number) => Drawn, width: number, on: readonly un
 }
 
 /** A picture to scale, as wide as its place, with its caption and a way to save it. */
-export function BenchPicture({ caption, note, file, theme, draw, on }: BenchPictureProps) {
+export function BenchPicture({ caption, numbers, note, file, theme, draw, on }: BenchPictureProps) {
   const { language } = useWords();
   const { pictures: said } = benchWords(language);
+  const plain = usePlainText();
   const [place, room] = useWidth<HTMLDivElement>(firstWidth);
   const [isFailed, setFailed] = useState(false);
   const width = Math.max(220, Math.floor(room));
@@ -54,10 +57,10 @@ export function BenchPicture({ caption, note, file, theme, draw, on }: BenchPict
   return (
     <figure class="bench-picture">
       <div ref={place}>
-        <Picture svg={svg} alt={caption} />
+        <Picture svg={svg} alt={plain(caption, numbers)} />
       </div>
       <figcaption class="caption">
-        {caption}. {note}{' '}
+        <SaidText template={`${caption}.`} numbers={numbers} where={file} /> {note}{' '}
         <button type="button" class="bench-link no-print" onClick={save}>
           {said.save}
         </button>

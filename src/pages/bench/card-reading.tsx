@@ -1,11 +1,12 @@
-import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
+import { colourAgreement, type PrintedGrades, stapleAgreement } from '../../model/bench/printed-grades.ts';
 import type { FibreCard } from '../../model/bench/set-up.ts';
-import { colourOf } from '../../model/classing/colour.ts';
 import { micronaireClass, strengthWord, uniformityWord } from '../../model/classing/descriptors.ts';
-import { stapleCode32nds } from '../../model/classing/staple.ts';
 import { twistFacts } from '../../model/mill/facts.ts';
+import type { BenchSide } from '../../statechart/saved-bench.ts';
+import { cardCodes, printedCodes } from '../../workings/bench/sentence-readings.ts';
 import { benchWords } from './bench-words.ts';
+import { SaidText } from './said-text.tsx';
 
 /** The trade's word for a length: the edges of the staple chart, and Pima by its kind. */
 function lengthWord({ kind, lengthIn }: FibreCard): 'short' | 'medium' | 'long' | 'extraLong' {
@@ -14,28 +15,39 @@ function lengthWord({ kind, lengthIn }: FibreCard): 'short' | 'medium' | 'long' 
   return lengthIn < twistFacts.longStapleInches.value ? 'medium' : 'long';
 }
 
-/** What a class card says, a line for each of its figures. */
-export function CardReading({ card }: { readonly card: FibreCard }) {
-  const { language, formats } = useWords();
+export interface CardReadingProps {
+  readonly card: FibreCard;
+  readonly printed: PrintedGrades;
+  readonly side: BenchSide;
+}
+
+/** What a class card says, a line for each of its figures; grades that were typed are held against the readings. */
+export function CardReading({ card, printed, side }: CardReadingProps) {
+  const { language } = useWords();
   const { card: said } = benchWords(language);
-  const { color, colorName } = colourOf(card.kind, card.reflectanceRd, card.yellownessB);
-  const lines = [
-    fill(said.said.length, {
-      code: `${formats.count(stapleCode32nds(card.kind, card.lengthIn))}/32`,
-      word: said.lengths[lengthWord(card)],
-    }),
-    fill(said.said.uniformity, { word: said.uniformity[uniformityWord(card.uniformityPercent)] }),
-    fill(said.said.strength, { word: said.strength[strengthWord(card.strengthGPerTex)] }),
-    fill(said.said.micronaire, { word: said.micronaire[micronaireClass(card.micronaire)] }),
-    fill(said.said.color, { grade: `${color} (${colorName})` }),
-    fill(said.said.leaf, { leaf: formats.count(card.leaf) }),
+  const { staple, color, leaf } = cardCodes(card);
+  const lines: readonly string[] = [
+    said.said.length.replace('{word}', said.lengths[lengthWord(card)]),
+    said.said.uniformity.replace('{word}', said.uniformity[uniformityWord(card.uniformityPercent)]),
+    said.said.strength.replace('{word}', said.strength[strengthWord(card.strengthGPerTex)]),
+    said.said.micronaire.replace('{word}', said.micronaire[micronaireClass(card.micronaire)]),
+    said.said.color,
+    said.said.leaf,
+    ...(printed.staple32nds === null ? [] : [said.staple[stapleAgreement(card, printed.staple32nds)]]),
+    ...(printed.color === null ? [] : [said.color[colourAgreement(card, printed.color)]]),
   ];
   return (
     <>
       <h4>{said.reads}</h4>
       <ul class="card-said">
         {lines.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>
+            <SaidText
+              template={line}
+              numbers={{ code: staple, grade: color, leaf, ...printedCodes(printed) }}
+              where={`${side}/card`}
+            />
+          </li>
         ))}
       </ul>
     </>

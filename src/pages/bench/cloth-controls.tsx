@@ -3,10 +3,10 @@ import { setUpLimits } from '../../model/bench/check-set-up.ts';
 import { isKnit, listedCloth, withCloth, withStructure } from '../../model/bench/set-up.ts';
 import type { WorkedBench } from '../../model/bench/work-bench.ts';
 import { MM_PER_INCH } from '../../model/units.ts';
-import { TrustMark } from '../../ui/trust-mark.tsx';
 import { benchWords } from './bench-words.ts';
 import type { ControlsProps } from './fibre-controls.tsx';
 import { NumberField } from './number-field.tsx';
+import { RestsOn } from './rests-on.tsx';
 import { optionsOf, SelectField } from './select-field.tsx';
 
 const mmPerCm = 10;
@@ -43,15 +43,13 @@ export function ClothControls({ setUp, bench, onChange }: ControlsProps & { read
     ) : null;
   return (
     <div class="bench-controls">
-      <div class="bench-with-mark">
-        <SelectField
-          label={said.cloth}
-          value={setUp.cloth}
-          options={optionsOf(said.names)}
-          onChoose={(cloth) => onChange(withCloth(setUp, cloth))}
-        />
-        <TrustMark trust={note ? { source, mark, note } : { source, mark }} label={said.rests} />
-      </div>
+      <SelectField
+        label={said.cloth}
+        value={setUp.cloth}
+        options={optionsOf(said.names)}
+        onChoose={(cloth) => onChange(withCloth(setUp, cloth))}
+      />
+      <RestsOn {...(note ? { source, mark, note } : { source, mark })} />
       <SelectField
         label={said.finish}
         value={setUp.finish}

@@ -1,17 +1,20 @@
 import { useWords } from '../../language/words.ts';
 import { type FibreNumber, fibreLimits, limitsOf } from '../../model/bench/check-set-up.ts';
+import { colourCodesOf, noGrades, stapleCodesOf } from '../../model/bench/printed-grades.ts';
 import { type SetUp, withCotton } from '../../model/bench/set-up.ts';
 import { type CottonName, cottons } from '../../model/mill/cotton-facts.ts';
 import { MM_PER_INCH } from '../../model/units.ts';
-import { TrustMark } from '../../ui/trust-mark.tsx';
+import type { BenchSide } from '../../statechart/saved-bench.ts';
 import { benchWords } from './bench-words.ts';
 import { CardReading } from './card-reading.tsx';
 import { LayDown } from './lay-down.tsx';
 import { NumberField } from './number-field.tsx';
+import { RestsOn } from './rests-on.tsx';
 import { optionsOf, SelectField } from './select-field.tsx';
 
 export interface ControlsProps {
   readonly setUp: SetUp;
+  readonly side: BenchSide;
   readonly onChange: (setUp: SetUp) => void;
 }
 
@@ -29,7 +32,7 @@ const steps: Readonly<Record<FibreNumber, readonly [step: number, decimals: numb
 const open: readonly FibreNumber[] = ['lengthIn', 'micronaire'];
 
 /** Chooses a cotton: by its kind, by sliders, by a class card typed in, or by bales laid together. */
-export function FibreControls({ setUp, onChange }: ControlsProps) {
+export function FibreControls({ setUp, side, onChange }: ControlsProps) {
   const { language, unitSystem, messages } = useWords();
   const said = benchWords(language);
   const { card } = setUp;
@@ -52,17 +55,19 @@ export function FibreControls({ setUp, onChange }: ControlsProps) {
     );
   };
   const { source, mark } = cottons[setUp.cotton];
+  const asOptions = (codes: readonly string[]) => [
+    { value: '', label: said.card.printed.none },
+    ...codes.map((code) => ({ value: code, label: code })),
+  ];
   return (
     <div class="bench-controls">
-      <div class="bench-with-mark">
-        <SelectField
-          label={said.cotton}
-          value={setUp.cotton}
-          options={optionsOf<CottonName>(said.cottons)}
-          onChoose={(cotton) => onChange(withCotton(setUp, cotton))}
-        />
-        <TrustMark trust={{ source, mark }} label={said.cottonRests} />
-      </div>
+      <SelectField
+        label={said.cotton}
+        value={setUp.cotton}
+        options={optionsOf<CottonName>(said.cottons)}
+        onChoose={(cotton) => onChange(withCotton(setUp, cotton))}
+      />
+      <RestsOn source={source} mark={mark} />
       {open.map(field)}
       <details>
         <summary>{said.card.heading}</summary>
@@ -76,13 +81,28 @@ export function FibreControls({ setUp, onChange }: ControlsProps) {
               ...setUp,
               bales: [],
               card: { ...card, kind, leaf: Math.min(card.leaf, limitsOf('leaf', kind).high) },
+              printed: noGrades,
             })
           }
         />
         {(Object.keys(fibreLimits) as FibreNumber[]).filter((key) => !open.includes(key)).map(field)}
-        <CardReading card={card} />
+        <SelectField
+          label={said.card.printed.color}
+          value={setUp.printed.color ?? ''}
+          options={asOptions(colourCodesOf(card.kind))}
+          onChoose={(color) => onChange({ ...setUp, printed: { ...setUp.printed, color: color || null } })}
+        />
+        <SelectField
+          label={said.card.printed.staple}
+          value={String(setUp.printed.staple32nds ?? '')}
+          options={asOptions(stapleCodesOf(card.kind).map(String))}
+          onChoose={(code) =>
+            onChange({ ...setUp, printed: { ...setUp.printed, staple32nds: code === '' ? null : Number(code) } })
+          }
+        />
+        <CardReading card={card} printed={setUp.printed} side={side} />
       </details>
-      <LayDown setUp={setUp} onChange={onChange} />
+      <LayDown setUp={setUp} side={side} onChange={onChange} />
     </div>
   );
 }

@@ -1,4 +1,3 @@
-import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import type { BenchFinish } from '../../model/bench/set-up.ts';
 import { listedCloth } from '../../model/bench/set-up.ts';
@@ -12,6 +11,8 @@ import type { Scale } from '../../scene/bench/true-scale.ts';
 import { pieceMasses, unevenYarnPicture } from '../../scene/bench/uneven-yarn.ts';
 import { sectionTimesOf, yarnSectionPicture } from '../../scene/bench/yarn-section.ts';
 import type { InkName } from '../../style/inks.ts';
+import { type AllReadings, readingOfOutcome } from '../../workings/bench/all-readings.ts';
+import { cutWeighed, fibresDrawn, overhangDrawn, timesDrawn } from '../../workings/bench/picture-readings.ts';
 import type { Theme } from '../preferences.ts';
 import { BenchPicture } from './bench-picture.tsx';
 import { benchWords } from './bench-words.ts';
@@ -23,7 +24,7 @@ export interface PicturesProps {
   readonly theme: Theme;
 }
 
-const mmPerCm = 10;
+const none = {};
 
 export function FibrePicture({ bench, side, scale, theme }: PicturesProps) {
   const { language } = useWords();
@@ -31,6 +32,7 @@ export function FibrePicture({ bench, side, scale, theme }: PicturesProps) {
   return (
     <BenchPicture
       caption={said.array}
+      numbers={none}
       file={`fiber-${side}`}
       theme={theme}
       on={[bench.fibre, scale.pxPerMm, scale.isMetric]}
@@ -39,8 +41,14 @@ export function FibrePicture({ bench, side, scale, theme }: PicturesProps) {
   );
 }
 
-export function YarnPictures({ bench, side, scale, theme }: PicturesProps) {
-  const { language, formats } = useWords();
+export function YarnPictures({
+  bench,
+  readings,
+  side,
+  scale,
+  theme,
+}: PicturesProps & { readonly readings: AllReadings }) {
+  const { language } = useWords();
   const { pictures: said } = benchWords(language);
   const { warp, fibre } = bench;
   const { spinning, number, cvPercent } = warp;
@@ -52,13 +60,15 @@ export function YarnPictures({ bench, side, scale, theme }: PicturesProps) {
   };
   const on = [warp, scale.pxPerMm, scale.isMetric];
   const { yarn } = spinning;
+  const evenness = readingOfOutcome('evenness', readings);
   return (
     <>
       <BenchPicture
-        caption={fill(said.section, {
-          times: formats.count(sectionTimesOf(cut, scale.pxPerMm)),
-          n: formats.count(Math.round(cut.fibresInSingle) * cut.singles),
-        })}
+        caption={said.section}
+        numbers={{
+          times: timesDrawn('sectionTimes', cut.singleDiameterMm, sectionTimesOf(cut, scale.pxPerMm)),
+          n: fibresDrawn(cut.fibresInSingle, cut.singles),
+        }}
         file={`yarn-section-${side}`}
         theme={theme}
         on={on}
@@ -66,7 +76,8 @@ export function YarnPictures({ bench, side, scale, theme }: PicturesProps) {
       />
       {yarn && cvPercent !== null ? (
         <BenchPicture
-          caption={fill(said.yarn, { cv: formats.percent(cvPercent) })}
+          caption={said.yarn}
+          numbers={{ ...(evenness ? { cv: evenness } : {}), cut: cutWeighed }}
           note={said.yarnNote}
           file={`yarn-${side}`}
           theme={theme}
@@ -111,7 +122,7 @@ function drawnCloth({ setUp, cloth, warp, weft }: WorkedBench): DrawnCloth {
 }
 
 export function ClothPictures({ bench, side, scale, theme }: PicturesProps) {
-  const { language, formats } = useWords();
+  const { language } = useWords();
   const { pictures: said } = benchWords(language);
   const drawn = drawnCloth(bench);
   const { description, drape } = bench.cloth;
@@ -120,14 +131,16 @@ export function ClothPictures({ bench, side, scale, theme }: PicturesProps) {
   return (
     <>
       <BenchPicture
-        caption={fill(said.cloth, { times: formats.count(clothTimes(drawn, scale.pxPerMm)) })}
+        caption={said.cloth}
+        numbers={{ times: timesDrawn('clothTimes', drawn.warpMm, clothTimes(drawn, scale.pxPerMm)) }}
         file={`cloth-${side}`}
         theme={theme}
         on={on}
         draw={(width) => clothPiecePicture(drawn, width, scale)}
       />
       <BenchPicture
-        caption={fill(said.overhang, { length: formats.length(overhangMm / mmPerCm / 2.54, 1).text })}
+        caption={said.overhang}
+        numbers={{ length: overhangDrawn(overhangMm) }}
         file={`drape-${side}`}
         theme={theme}
         on={on}

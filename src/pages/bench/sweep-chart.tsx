@@ -2,11 +2,14 @@ import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { type BenchOutcomeKey, benchOutcome } from '../../model/bench/outcomes.ts';
 import type { SweepInput, SweepPlace } from '../../model/bench/sweep.ts';
+import { MM_PER_INCH } from '../../model/units.ts';
 import { useWidth } from '../../ui/use-width.ts';
 import { benchWords } from './bench-words.ts';
+import type { LimitsOfBoth } from './sweep-limit-lines.tsx';
+import { limitNamesTall, SweepLimitMarks } from './sweep-limit-marks.tsx';
 import type { Swept } from './use-sweep.ts';
 
-const height = 300;
+const tall = 300;
 const edge = { left: 58, right: 16, top: 18, bottom: 46 };
 const ticks = 5;
 
@@ -28,21 +31,26 @@ export interface SweepChartProps {
   readonly outcome: BenchOutcomeKey;
   /** Where each bench itself stands on the axis. */
   readonly here: { readonly a: number; readonly b: number };
+  readonly limits: LimitsOfBoth;
 }
 
 /** Both curves: the first dashed, the second whole; crosses where the yarn is out of reach, open knots where it is strained. */
-export function SweepChart({ swept, input, outcome, here }: SweepChartProps) {
-  const { language, formats } = useWords();
+export function SweepChart({ swept, input, outcome, here, limits }: SweepChartProps) {
+  const { language, formats, unitSystem, messages } = useWords();
   const said = benchWords(language);
   const [place, width] = useWidth<HTMLDivElement>(560);
+  const isMetric = unitSystem === 'metric';
+  // The axis is drawn in the reader's unit; places stay in the model's.
+  const factor = input === 'staple' && isMetric ? MM_PER_INCH : 1;
+  const top = edge.top + limitNamesTall(limits);
+  const height = tall + limitNamesTall(limits);
   const all = [...swept.a, ...swept.b];
   const values = all.flatMap(({ bench }) => benchOutcome(outcome, bench) ?? []);
   const [low, high] = [Math.min(0, ...values), Math.max(...values, 1e-9)];
   const from = Math.min(...all.map(({ at }) => at));
   const to = Math.max(...all.map(({ at }) => at));
   const x = (at: number) => edge.left + ((at - from) / (to - from || 1)) * (width - edge.left - edge.right);
-  const y = (value: number) =>
-    height - edge.bottom - ((value - low) / (high - low)) * (height - edge.top - edge.bottom);
+  const y = (value: number) => height - edge.bottom - ((value - low) / (high - low)) * (height - top - edge.bottom);
   const line = (places: readonly SweepPlace[]) =>
     places
       .flatMap(({ at, bench }) => {
@@ -82,16 +90,17 @@ export function SweepChart({ swept, input, outcome, here }: SweepChartProps) {
             </text>
           </g>
         ))}
-        {ticksOf(from, to).map((at) => (
+        {ticksOf(from * factor, to * factor).map((at) => (
           <g key={at}>
-            <path class="sweep-tick" d={`M${x(at)} ${height - edge.bottom}v7`} />
-            <text x={x(at)} y={height - edge.bottom + 22} text-anchor="middle">
-              {formats.number(at, to - from < 5 ? 1 : 0)}
+            <path class="sweep-tick" d={`M${x(at / factor)} ${height - edge.bottom}v7`} />
+            <text x={x(at / factor)} y={height - edge.bottom + 22} text-anchor="middle">
+              {formats.number(at, (to - from) * factor < 5 ? 1 : 0)}
             </text>
           </g>
         ))}
+        <SweepLimitMarks limits={limits} x={x} width={width} top={edge.top - 12} bottom={height - edge.bottom} />
         <text class="sweep-axis" x={width - edge.right} y={height - 4} text-anchor="end">
-          {said.sweep.axes[input]}
+          {fill(said.sweep.axes[input], { unit: messages.units[isMetric ? 'millimetres' : 'inches'].sign })}
         </text>
         {(['a', 'b'] as const).map((side) => (
           <g key={side} data-side={side}>

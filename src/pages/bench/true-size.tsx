@@ -1,8 +1,9 @@
 import { useId } from 'preact/hooks';
-import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { usualPxPerMm } from '../../scene/bench/true-scale.ts';
+import { cardWidth, dotsPerCm } from '../../workings/bench/picture-readings.ts';
 import { benchWords } from './bench-words.ts';
+import { SaidText } from './said-text.tsx';
 import { scaleLimits } from './use-scale.ts';
 
 /** A bank card, mm (ISO/IEC 7810, ID-1). */
@@ -15,14 +16,16 @@ export interface TrueSizeProps {
 
 /** Sets the scale of this screen once, by a card laid on an outline. */
 export function TrueSize({ pxPerMm, onChange }: TrueSizeProps) {
-  const { language, formats } = useWords();
+  const { language } = useWords();
   const { scale: said } = benchWords(language);
   const id = useId();
   const [width, height] = [cardMm.width * pxPerMm, cardMm.height * pxPerMm];
   return (
     <details class="bench-scale patch" data-cut="3">
       <summary>{said.heading}</summary>
-      <p>{said.help}</p>
+      <div>
+        <SaidText template={said.help} numbers={{ card: cardWidth(cardMm.width) }} where="scale" />
+      </div>
       <label for={id}>{said.slider}</label>
       <input
         id={id}
@@ -33,7 +36,9 @@ export function TrueSize({ pxPerMm, onChange }: TrueSizeProps) {
         value={pxPerMm}
         onInput={(event) => onChange(Number(event.currentTarget.value))}
       />
-      <p class="caption">{fill(said.value, { n: formats.number(pxPerMm * 10, 1) })}</p>
+      <div class="caption">
+        <SaidText template={said.value} numbers={{ n: dotsPerCm(pxPerMm, pxPerMm === usualPxPerMm) }} where="scale" />
+      </div>
       <button type="button" class="bench-link" onClick={() => onChange(usualPxPerMm)}>
         {said.reset}
       </button>

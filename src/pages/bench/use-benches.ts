@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type BenchQuestionId, benchQuestionIds, benchQuestionOf } from '../../compare/bench-questions.ts';
-import { type WorkedBench, workBench } from '../../model/bench/work-bench.ts';
+import { fibreOfSetUp, type WorkedBench, workBench } from '../../model/bench/work-bench.ts';
 import { type BenchSide, decodeBench, encodeBench, type SavedBench } from '../../statechart/saved-bench.ts';
 import { type AllReadings, allReadings } from '../../workings/bench/all-readings.ts';
 import { hashOf, readRoute } from '../route.ts';
@@ -57,7 +57,11 @@ export function useBenches(query: string) {
     problems,
     view,
     link: `${location.href.split('#')[0]}${hashOf({ page: 'bench', query: now })}`,
-    change: (some: Partial<SavedBench>) => setOpened((before) => ({ ...before, saved: { ...before.saved, ...some } })),
+    change: (some: Partial<SavedBench>) => {
+      // The fibers are worked out, and kept, before the page is drawn anew: each in a task of its own.
+      for (const setUp of Object.values(some)) fibreOfSetUp(setUp);
+      setTimeout(() => setOpened((before) => ({ ...before, saved: { ...before.saved, ...some } })));
+    },
     open: (next: SavedBench, question: BenchQuestionId | null) =>
       setOpened({ saved: next, problems: [], ask: question }),
   };

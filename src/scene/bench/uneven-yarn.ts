@@ -1,11 +1,11 @@
+import { benchFacts } from '../../model/mill/bench-limit-facts.ts';
 import { openStream } from '../../model/random.ts';
 import { patch } from '../cloth/patch.ts';
 import { rectangle } from '../cloth/point.ts';
 import { group, type Mark, type Point } from '../display-list.ts';
 import { type BenchPicture, benchRuler, rulerTall, type Scale } from './true-scale.ts';
 
-/** Length of yarn that an evenness tester weighs at a time, mm: 8 mm, from memory. */
-export const cutLengthMm = 8;
+const cutLengthMm = benchFacts.evennessCutMm.value;
 /** Yarn drawn, mm, and the rows it is folded into. */
 const drawnMm = 1000;
 const rows = 10;

@@ -161,7 +161,7 @@ function useReadings(bench: WorkedBench): BenchReading[] {
           step('pressRise', exact(feelFacts.pressRise.value), read(feelFacts.pressRise)),
           step('pressPower', exact(feelFacts.pressPower.value), read(feelFacts.pressPower)),
         ],
-        { as: 'number', value: drape.bendingLengthMm, decimals: 0 },
+        { as: 'number', value: drape.bendingLengthMm, decimals: 1 },
       ),
       feelFacts.pressRise,
     ),

@@ -16,7 +16,8 @@ const noilOf = (bench: WorkedBench): number => (bench.setUp.system === 'ringComb
 const finenessOf = (bench: WorkedBench) =>
   input('H', 'fibreFineness', exact(bench.fibre.linearDensityMtex, 'millitex'), onBench);
 
-function verdictSteps(bench: WorkedBench, { spinning, singleNe }: BenchYarn): readonly Step[] {
+/** What a count is judged by. */
+export function verdictSteps(bench: WorkedBench, { spinning, singleNe }: BenchYarn): readonly Step[] {
   const { system } = bench.setUp;
   const { verdict } = spinning;
   return [

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { benchOutcome } from '../../../src/model/bench/outcomes.ts';
+import { cardOf } from '../../../src/model/bench/set-up.ts';
 import { inputOf, sweepInputs, sweepPlace, sweepSetUps } from '../../../src/model/bench/sweep.ts';
+import { workBench } from '../../../src/model/bench/work-bench.ts';
 import { quiltingBench, quiltingSetUp } from './benches.ts';
 
 describe.each(sweepInputs)('a sweep of %s', (input) => {
@@ -24,4 +26,14 @@ test('a longer staple brings a finer yarn into reach, all else alike', () => {
 test('a bench stands on each axis where its own input says', () => {
   expect(inputOf(quiltingBench, 'staple')).toBe(quiltingSetUp.card.lengthIn);
   expect(inputOf(quiltingBench, 'count')).toBeCloseTo(28, 9);
+});
+
+test('bales laid together are swept as one card that reads as their mix', () => {
+  const laid = { ...quiltingSetUp, bales: [480, 510].map((netLb) => ({ ...cardOf('pima'), netLb })) };
+  const [first] = sweepSetUps(laid, 'micronaire');
+  expect(first?.bales).toEqual([]);
+  expect(first?.card.kind).toBe('pima');
+  expect(first?.card.lengthIn).toBeCloseTo(cardOf('pima').lengthIn, 1);
+  expect(sweepSetUps(laid, 'count')[0]?.bales).toHaveLength(2);
+  expect(inputOf(workBench(laid), 'micronaire')).toBeCloseTo(cardOf('pima').micronaire, 9);
 });

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { benchFacts } from '../../../src/model/mill/bench-limit-facts.ts';
 import { clothPiecePicture, clothTimes } from '../../../src/scene/bench/cloth-piece.ts';
 import { hangingClothPicture, overhangMm } from '../../../src/scene/bench/hanging-cloth.ts';
 import { lengthArrayPicture } from '../../../src/scene/bench/length-array.ts';
 import { usualPxPerMm } from '../../../src/scene/bench/true-scale.ts';
-import { cutLengthMm, pieceMasses, unevenYarnPicture } from '../../../src/scene/bench/uneven-yarn.ts';
+import { pieceMasses, unevenYarnPicture } from '../../../src/scene/bench/uneven-yarn.ts';
 import { sectionTimesOf, yarnSectionPicture } from '../../../src/scene/bench/yarn-section.ts';
 import { type DisplayList, groupsOf, type Stitch } from '../../../src/scene/display-list.ts';
 
@@ -48,7 +49,7 @@ describe('a yarn’s section', () => {
 describe('a meter of yarn', () => {
   const masses = pieceMasses(119, 22, 15.1);
   test('is 125 pieces of 8 mm with the computed variation', () => {
-    expect(masses.length * cutLengthMm).toBe(1000);
+    expect(masses.length * benchFacts.evennessCutMm.value).toBe(1000);
     const mean = masses.reduce((sum, mass) => sum + mass, 0) / masses.length;
     const spread = Math.sqrt(masses.reduce((sum, mass) => sum + (mass - mean) ** 2, 0) / masses.length);
     expect(mean).toBeCloseTo(1, 9);

@@ -36,7 +36,7 @@ export const benchQuestions = {
     name: 'What is 50-weight thread really?',
     answer: 'It depends on the maker: the same number stands on threads that differ more than twofold.',
     why: [
-      'A cotton count says how many hanks of 840 yards make a pound, of one single. The plies divide it: three of Ne 50 are as thick as one of Ne 16.7.',
+      'A cotton count says how many hanks of one single weigh a pound. The plies divide it: three plied together are as thick as one single of a third of the count.',
       'Other makers mean kilometers of the whole thread in a kilogram. Two readings are in use, from memory; ask for the tex, which has one meaning only.',
     ],
   } as BenchQuestionWords,

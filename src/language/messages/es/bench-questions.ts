@@ -28,7 +28,7 @@ export const benchQuestions: typeof english = {
   thread: question(
     '¿Qué es en verdad un hilo de coser de peso 50?',
     'Depende del fabricante: el mismo número aparece en hilos que difieren más del doble.',
-    'El título algodonero dice cuántas madejas de 840 yardas pesan una libra, de un solo cabo. Los cabos lo dividen: tres de Ne 50 son tan gruesos como uno de Ne 16.7.',
+    'El título algodonero dice cuántas madejas de un solo cabo pesan una libra. Los cabos lo dividen: tres torcidos juntos son tan gruesos como uno solo de la tercera parte del título.',
     'Otros fabricantes cuentan los kilómetros del hilo completo en un kilogramo. Hay dos lecturas en uso, según se recuerda; conviene pedir el tex, que tiene un solo sentido.',
   ),
   flannel: question(
