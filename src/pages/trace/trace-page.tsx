@@ -145,7 +145,7 @@ function TraceResult({ traced, asked, name, said, theme, link, onAsk }: TraceRes
     <>
       <TraceAnswer traced={traced} name={name} said={said} />
       <TraceFigure traced={traced} name={name} said={said} theme={theme} drawingAt={drawingAt} />
-      <InTurn as="div" class="trace-turn" scene={theme}>
+      <InTurn as="div" class="trace-turn" scene={theme} of={traced}>
         <Steady on={[traced, said, words, asked.run]}>
           <StepsBack traced={traced} said={said} run={asked.run} />
         </Steady>
@@ -160,7 +160,7 @@ function TraceResult({ traced, asked, name, said, theme, link, onAsk }: TraceRes
       <InTurn as="div" class="trace-turn" scene={theme}>
         <WayForward traced={traced} asked={asked} said={said} onAsk={onAsk} />
       </InTurn>
-      <InTurn as="div" class="trace-turn" scene={theme}>
+      <InTurn as="div" class="trace-turn" scene={theme} of={traced}>
         <Steady on={[traced, said, words]}>
           <WhyDiffers traced={traced} said={said} />
         </Steady>
