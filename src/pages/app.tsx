@@ -8,6 +8,7 @@ import { LanguageUnitsBar } from '../ui/language-units-bar.tsx';
 import { Navigation } from '../ui/navigation.tsx';
 import { takeTurn } from '../ui/turns.ts';
 import { Home } from './home.tsx';
+import { lastSeason } from './last-run.ts';
 import { laterPage } from './later-page.tsx';
 import { keepPreferences, type Preferences, readPreferences } from './preferences.ts';
 import { hashOf, readRoute } from './route.ts';
@@ -29,15 +30,21 @@ const onQuery = {
 
 /** The pages there are, in the order of the navigation. */
 const pages = ['season', 'bench', 'trace', 'lessons', 'ask', 'farm', 'sources', 'model'] as const;
-/** Each page's own address; the season begins at Planting. */
-const hrefTo = (page: (typeof pages)[number]): string =>
-  page === 'season' ? hashOf({ page, station: 'planting', query: '' }) : `#/${page}`;
+/** Each page's own address; the season's names no station, and so leads back to the one that is open. */
+const hrefTo = (page: (typeof pages)[number]): string => `#/${page}`;
+
+/** The address as it stands. A season without a station is the season that is open; where none is, it begins at Planting. */
+function readAddress() {
+  const open = location.hash === hrefTo('season') ? lastSeason() : null;
+  if (open) history.replaceState({ sewn: open.sewn }, '', open.hash);
+  return readRoute(location.hash);
+}
 
 /** The address as it stands, followed. */
 function useRoute() {
-  const [read, setRead] = useState(() => readRoute(location.hash));
+  const [read, setRead] = useState(readAddress);
   useEffect(() => {
-    const follow = () => setRead(readRoute(location.hash));
+    const follow = () => setRead(readAddress());
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);

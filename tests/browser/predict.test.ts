@@ -106,9 +106,13 @@ test(
     expect(await undo.count()).toBe(0);
     const byHand = page.locator('.decisions-panel').getByRole('radio', { name: 'Hand' });
     await byHand.check({ force: true });
-    const line = page.locator('.downstream-line');
+    const line = page.locator('.choice-result', { hasText: 'Your last choice:' });
     await line.waitFor();
-    expect(await line.innerText()).toMatch(/Downstream of your choice:[\s\S]*\d bales more/);
+    expect(await page.locator('.choice-result, .downstream-line').allInnerTexts()).toEqual([
+      expect.stringMatching(/\d/),
+      expect.stringMatching(/Further on, it also changed:[\s\S]*\d/),
+    ]);
+    expect((await page.locator('.choice-result, .downstream-line').allInnerTexts()).join()).toMatch(/\d bales more/);
     expect(await line.getByRole('link').getAttribute('href')).toMatch(
       /^#\/compare\?v=1&farm=coastal-plain&seed=1\/v=1&farm=coastal-plain&seed=1&set=\w+$/,
     );

@@ -60,7 +60,7 @@ export function twinOf({ season, station, words, moment }: ShownSeason) {
 /** The same as the page shows them. */
 export const readTwin = (page: Page) =>
   page.evaluate(() => ({
-    see: [...document.querySelectorAll('.twin-see > p')].map((line) => line.textContent ?? ''),
+    see: [...document.querySelectorAll('.seen-lines > p')].map((line) => line.textContent ?? ''),
     rows: [...document.querySelectorAll('.twin-see .seen-table tr[data-key]')].map((row) => ({
       key: row.getAttribute('data-key') ?? '',
       label: row.querySelector('th')?.textContent ?? '',

@@ -174,6 +174,34 @@ test('Back goes to the station before, and a reload keeps the blocks that were s
   await finish();
 });
 
+test('the menu leads back to the season that is open, with its station, its choices and its blocks', async () => {
+  const { page, finish } = await openPage({ path: '#/season/planting', reducedMotion: true });
+  const menu = page.getByRole('navigation', { name: 'Pages' });
+  await page.getByRole('slider', { name: 'Row width' }).focus();
+  await page.keyboard.press('ArrowLeft');
+  for (const next of ['bloom', 'boll']) {
+    await page.getByRole('button', { name: 'Sew this block in' }).click();
+    await page.locator(`main[data-station=${next}]`).waitFor();
+    await page.waitForTimeout(600);
+  }
+  await page.getByRole('button', { name: /^Bloom/ }).click();
+  await page.locator('main[data-station=bloom]').waitFor();
+  const address = page.url();
+  expect(address).toContain('set=');
+  await menu.getByRole('link', { name: 'Lessons' }).click();
+  await page.locator('main.season').waitFor({ state: 'detached' });
+  await menu.getByRole('link', { name: 'Season' }).click();
+  await page.locator('main[data-station=bloom]').waitFor();
+  expect(page.url()).toBe(address);
+  await page.getByRole('button', { name: /^Boll/ }).click();
+  await page.locator('main[data-station=boll]').waitFor();
+  // From within the season it leads nowhere else.
+  await menu.getByRole('link', { name: 'Season' }).click();
+  await page.waitForTimeout(300);
+  expect(await page.locator('main.season').getAttribute('data-station')).toBe('boll');
+  await finish();
+});
+
 test('a slider turned through many steps is compared with where it began', async () => {
   const { page, finish } = await openPage({ path: '#/season/spinning', reducedMotion: true });
   const limit = page.locator('.twin-changed tr', { hasText: 'Unevenness' });

@@ -1,4 +1,4 @@
-import { useWords } from '../../language/words.ts';
+import { useWords, type Words } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import { encodeComparison } from '../../statechart/saved-comparison.ts';
 import type { SavedRun } from '../../statechart/saved-run.ts';
@@ -9,37 +9,77 @@ import { phraseSource } from '../compare/phrase-source.ts';
 import { hashOf } from '../route.ts';
 import { choiceWords } from './choice-words.ts';
 
-export interface DownstreamLineProps {
-  readonly before: Season;
+/** What is said beside the controls: more would take the room of the controls themselves. */
+const mostBeside = 2;
+
+function phrasesOf(before: Season, after: Season, words: Words) {
+  const { common } = words.messages;
+  const sides = { before, after, names: [common.before, common.after] } as const;
+  return changeInWords(before, after, words).map((phrase) => ({
+    text: phrase.text,
+    source: phraseSource(phrase, sides, words, 'downstream/'),
+  }));
+}
+
+type Phrases = ReturnType<typeof phrasesOf>;
+
+const PhraseList = ({ phrases }: { readonly phrases: Phrases }) => (
+  <ul>
+    {phrases.map(({ text, source }) => (
+      <li key={text}>
+        <WorkingNumber text={text} source={source} />
+      </li>
+    ))}
+  </ul>
+);
+
+export interface ChoiceResultProps {
+  /** The season as it was before the last choice; null while there is none to tell of. */
+  readonly before: Season | null;
   readonly after: Season;
   readonly runOf: (season: Season) => SavedRun;
 }
 
-/** What the last choice did further down the chain, in a few phrases, and the way to both seasons side by side. */
-export function DownstreamLine({ before, after, runOf }: DownstreamLineProps) {
+/** What the last choice did, in a line that stays in sight of the controls, and the way to both seasons side by side. */
+export function ChoiceResult({ before, after, runOf }: ChoiceResultProps) {
   const words = useWords();
   const said = choiceWords(words.language);
-  const { common } = words.messages;
-  const sides = { before, after, names: [common.before, common.after] } as const;
-  const phrases = changeInWords(before, after, words).map((phrase) => ({
-    text: phrase.text,
-    source: phraseSource(phrase, sides, words, 'downstream/'),
-  }));
-  const query = encodeComparison({ before: runOf(before), after: runOf(after) });
+  const phrases = before ? phrasesOf(before, after, words).slice(0, mostBeside) : [];
+  return (
+    <>
+      <div class="choice-result" aria-live="polite">
+        {before ? (
+          <>
+            <p>{phrases.length > 0 ? said.did : said.hardly}</p>
+            {phrases.length > 0 ? <PhraseList phrases={phrases} /> : null}
+            <a
+              href={hashOf({
+                page: 'compare',
+                query: encodeComparison({ before: runOf(before), after: runOf(after) }),
+              })}
+            >
+              {said.compareBoth}
+            </a>
+          </>
+        ) : (
+          <p>{said.notYet}</p>
+        )}
+      </div>
+      <WorkingPlace sources={phrases.map(({ source }) => source)} />
+    </>
+  );
+}
+
+/** What else the last choice did further down the chain; nothing where the line beside the controls says it all. */
+export function DownstreamLine({ before, after }: { readonly before: Season; readonly after: Season }) {
+  const words = useWords();
+  const phrases = phrasesOf(before, after, words).slice(mostBeside);
+  if (phrases.length === 0) return null;
   return (
     <>
       <div class="downstream-line">
-        <p>{phrases.length > 0 ? said.downstream : said.hardly}</p>
-        {phrases.length > 0 ? (
-          <ul>
-            {phrases.map(({ text, source }) => (
-              <li key={text}>
-                <WorkingNumber text={text} source={source} />
-              </li>
-            ))}
-          </ul>
-        ) : null}
-        <a href={hashOf({ page: 'compare', query })}>{said.compareBoth}</a>
+        <p>{choiceWords(words.language).downstream}</p>
+        <PhraseList phrases={phrases} />
       </div>
       <WorkingPlace sources={phrases.map(({ source }) => source)} />
     </>

@@ -19,9 +19,9 @@ import { useNarrow } from '../../ui/use-narrow.ts';
 import { WhatChanged } from '../../ui/what-changed.tsx';
 import { ElsewhereNotes } from '../farm/elsewhere-notes.tsx';
 import { type OpenedRun, openRun } from '../farm/open-run.ts';
-import { rememberRun } from '../last-run.ts';
+import { rememberSeason } from '../last-run.ts';
 import type { Preferences } from '../preferences.ts';
-import type { Route } from '../route.ts';
+import { hashOf, type Route } from '../route.ts';
 import { sewnBefore, useAddress } from '../use-address.ts';
 import { useSelector } from '../use-selector.ts';
 import { useSinglePress } from '../use-single-press.ts';
@@ -30,7 +30,7 @@ import { BalesPanel } from './bales-panel.tsx';
 import { CarePanel } from './care-panel.tsx';
 import { DecisionsPanel } from './decisions-panel.tsx';
 import { DoubtPanel } from './doubt-panel.tsx';
-import { DownstreamLine } from './downstream-line.tsx';
+import { ChoiceResult, DownstreamLine } from './downstream-line.tsx';
 import { FarmBar } from './farm-bar.tsx';
 import { FibrePanel } from './fibre-panel.tsx';
 import { FinishedQuilt } from './finished-quilt.tsx';
@@ -127,7 +127,10 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
 
   const query = encodeRun({ ...session.runOf(scenario, seed), ...(predict.on ? { predict: true as const } : {}) });
   useAddress({ page: 'season', station, query }, sewn);
-  useEffect(() => rememberRun(encodeRun(session.runOf(scenario, seed))), [session, scenario, seed]);
+  useEffect(() => {
+    const run = encodeRun(session.runOf(scenario, seed));
+    rememberSeason({ run, hash: hashOf({ page: 'season', station, query }), sewn });
+  }, [session, scenario, seed, station, query, sewn]);
   // A link inside the page to another station asks the season to go there, as far as it may.
   useEffect(() => {
     if (route.station !== session.actor.getSnapshot().context.station) session.goTowards(route.station);
@@ -180,8 +183,8 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
             number: formats.count(index + 1),
             all: formats.count(stationIds.length),
           })}
+          {dated ? `, ${formats.day(((dayOfYear - 1) % 365) + 1)}` : ''}
           <br />
-          {dated ? `${formats.day(((dayOfYear - 1) % 365) + 1)}, ` : ''}
           {scenario.name[words.language]}
           <AlwaysClosing season={season} station={station} />
         </p>
@@ -242,7 +245,12 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
               )
             }
             change={
-              <Steady on={[scenario, season, station, taken]}>
+              <Steady on={[scenario, season, last, station, taken, words, asking]}>
+                <ChoiceResult
+                  before={asking ? null : last}
+                  after={season}
+                  runOf={({ scenario: decided }) => session.runOf(decided, seed)}
+                />
                 <DecisionsPanel scenario={scenario} station={station} onDecide={decide} />
                 <UndoChoice left={taken.length} onUndo={undo} />
               </Steady>
@@ -252,13 +260,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
                 <PredictCovered />
               ) : (
                 <Steady on={[season, last, station, words, stopped]}>
-                  {last ? (
-                    <DownstreamLine
-                      before={last}
-                      after={season}
-                      runOf={({ scenario: decided }) => session.runOf(decided, seed)}
-                    />
-                  ) : null}
+                  {last ? <DownstreamLine before={last} after={season} /> : null}
                   {changes.length > 0 ? (
                     <>
                       {last ? null : <p class="caption">{messages.scenes.firstLook}</p>}

@@ -2,12 +2,14 @@ import { Fragment } from 'preact';
 import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
+import { useWidth } from '../../ui/use-width.ts';
 import { WorkingNumber } from '../../ui/working-number.tsx';
 import { WorkingPlace } from '../../ui/working-place.tsx';
 import type { WorkingSource } from '../../ui/working-source.ts';
 import type { TwinRow } from './pictures/picture.ts';
 import { seenAsked } from './pictures/seen-asked.ts';
 import { splitAtValues } from './split-at-values.ts';
+import { useTallestText } from './use-tallest-text.ts';
 import { workingSource } from './working-source.ts';
 
 export interface SeenLinesProps {
@@ -25,15 +27,17 @@ const longest = 24;
 const stopAfter = (value: number | null, words: string): string =>
   value === null ? '' : (/^[.,;:)]+/.exec(words)?.[0] ?? '');
 
-/** What is seen, in sentences whose numbers open their workings. */
+/** What is seen, in sentences whose numbers open their workings. Its place is as tall as it will need while time runs. */
 export function SeenLines({ season, station, lines, rows }: SeenLinesProps) {
   const words = useWords();
+  const [place, width] = useWidth<HTMLDivElement>(0);
+  useTallestText(place, width, season, station, words);
   const known = rows.flatMap((row) => {
     const asked = /\d/.test(row.text) ? seenAsked(station, row) : null;
     return asked ? [{ ...row, asked }] : [];
   });
   return (
-    <>
+    <div class="seen-lines" ref={place}>
       {lines.map((line, at) => {
         const sources: WorkingSource[] = [];
         const pieces = splitAtValues(
@@ -61,6 +65,6 @@ export function SeenLines({ season, station, lines, rows }: SeenLinesProps) {
           </Fragment>
         );
       })}
-    </>
+    </div>
   );
 }

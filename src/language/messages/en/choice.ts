@@ -3,7 +3,9 @@ export const choice = {
   undo: 'Undo the last choice',
   undone: 'The last choice is undone.',
   nothingLeft: 'Nothing is left to undo.',
-  downstream: 'Downstream of your choice:',
-  hardly: 'Downstream of your choice hardly anything changed.',
-  compareBoth: 'Compare both',
+  notYet: 'Change something: what it does is told here.',
+  did: 'Your last choice:',
+  hardly: 'Your last choice changed hardly anything further on.',
+  compareBoth: 'Both seasons side by side',
+  downstream: 'Further on, it also changed:',
 };

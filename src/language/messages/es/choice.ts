@@ -4,7 +4,9 @@ export const choice: typeof english = {
   undo: 'Deshacer la última elección',
   undone: 'Se deshizo la última elección.',
   nothingLeft: 'No queda nada por deshacer.',
-  downstream: 'Más adelante, por esta elección:',
-  hardly: 'Más adelante casi nada cambió por esta elección.',
-  compareBoth: 'Comparar las dos',
+  notYet: 'Cambie algo: aquí se dice qué produjo.',
+  did: 'La última elección:',
+  hardly: 'La última elección casi no cambió nada más adelante.',
+  compareBoth: 'Las dos temporadas, lado a lado',
+  downstream: 'Más adelante también cambió:',
 };
