@@ -1,5 +1,6 @@
 import { runSeason } from '../../model/chain.ts';
 import { farmOf } from '../../model/farms.ts';
+import { positionTable } from '../../model/field/variety-facts.ts';
 import { handGinDays } from '../../model/gin/hand-gin.ts';
 import { handGinFacts } from '../../model/gin/speed-facts.ts';
 import { labourFacts } from '../../model/harvest/labour-facts.ts';
@@ -12,6 +13,9 @@ import type { Computed } from './computed.ts';
 const summer = () => farmSummer('coastal-plain');
 const daysBetween = (from: keyof ReturnType<typeof summer>['events'], to: typeof from): number =>
   summer().events[to] - summer().events[from];
+
+/** How many squares a branch of upland makes, and so how many are let go. */
+const { sites } = positionTable.upland[1];
 
 let balance: GinBalance | null = null;
 function gin(): GinBalance {
@@ -35,8 +39,8 @@ export const fieldToBaleQuantities = {
   'days-planting-to-square': { as: 'days', value: () => daysBetween('planted', 'firstSquare') },
   'days-planting-to-flower': { as: 'days', value: () => daysBetween('planted', 'firstFlower') },
   'days-flower-to-open': { as: 'days', value: () => daysBetween('firstFlower', 'firstOpenBoll') },
-  'squares-per-plant': { as: 'plain', value: () => summer().squares },
-  'open-bolls-of-hundred-squares': { as: 'plain', value: () => summer().openOfHundred },
+  'squares-per-plant': { as: 'plain', value: () => summer().squares, restsOn: sites },
+  'open-bolls-of-hundred-squares': { as: 'plain', value: () => summer().openOfHundred, restsOn: sites },
   'bale-of-hundred': { as: 'percentage', value: () => (100 * baleKg()) / streamKg(gin().into), decimals: 0 },
   'seed-per-bale': { as: 'mass', value: () => gin().seedKg, decimals: 0 },
   'trash-per-bale': { as: 'mass', value: () => gin().into.trash, decimals: 0 },

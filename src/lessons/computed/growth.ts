@@ -7,6 +7,7 @@ export const growthQuantities = {
   'fibers-per-seed': {
     as: 'plain',
     value: () => Math.round(varietyFacts.uplandMedium.fibresPerSeed.value / 1000) * 1000,
+    restsOn: varietyFacts.uplandMedium.fibresPerSeed,
   },
   'days-to-full-length': { as: 'days', value: () => bollFacts.elongatedDays.value },
   'wall-at-full-length': { as: 'percentage', value: () => 100 * bollFacts.elongatedMass.value, decimals: 0 },
