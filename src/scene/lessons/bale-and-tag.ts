@@ -1,7 +1,9 @@
 import { dimension } from '../cloth/dimension.ts';
+import { flatThreads } from '../cloth/flat-threads.ts';
 import { textWidth } from '../cloth/letter-widths.ts';
 import { patch } from '../cloth/patch.ts';
 import { type Box, rectangle, ring } from '../cloth/point.ts';
+import { runningStitches } from '../cloth/running-stitch.ts';
 import { letter, slip, slotAt } from '../cloth/slot-words.ts';
 import { type DisplayList, group, type Mark, type Point, type Stitch } from '../display-list.ts';
 
@@ -30,7 +32,7 @@ export interface BaleAndTagScene {
 const textPx = 15;
 const numberPx = 22;
 const narrowBelow = 470;
-const headPx = 26;
+const headPx = 32;
 const tagPx = { wide: 216, tall: 88 };
 const cell = { tall: 50, gap: 26 };
 
@@ -54,7 +56,10 @@ export const baleAndTagHeight = (scene: BaleAndTagScene): number => Math.ceil(sh
 export function baleAndTag(scene: BaleAndTagScene): DisplayList {
   const { bale, tag } = shapeOf(scene);
   const hole: Point = [tag.x + 14, tag.y + tag.height / 2];
-  const tie: Point = [bale.x + bale.width * (1 - 0.5 / scene.ties), bale.y + bale.height * 0.78];
+  // Beside the bale the string comes from its last strap, under it from its first.
+  const strap = 0.5 / scene.ties;
+  const under = tag.y > bale.y + bale.height;
+  const tie: Point = [bale.x + bale.width * (under ? strap : 1 - strap), bale.y + bale.height * 0.88];
   return [
     ...baleMarks(scene, bale),
     ...tagMarks(scene, tag, hole),
@@ -66,40 +71,36 @@ export function baleAndTag(scene: BaleAndTagScene): DisplayList {
 
 function baleMarks({ ties, labels }: BaleAndTagScene, { x, y, width, height }: Box): Mark[] {
   const bulge = height * 0.03;
+  /** Which end of the bale a point of its outline is at: -1 left, 1 right, 0 between. */
+  const endOf = (i: number) => (i === 0 ? -1 : i === ties * 2 ? 1 : 0);
   const outline = (out: number): Point[] => {
     const along = Array.from({ length: ties * 2 + 1 }, (_, i): readonly [number, number] => [
       x + (i * width) / (ties * 2),
       i % 2 ? 0 : bulge,
     ]);
     return [
-      ...along.map(([at, swell]): Point => [at, y - out - swell]),
-      ...along.reverse().map(([at, swell]): Point => [at, y + height + out + swell]),
+      ...along.map(([at, swell], i): Point => [at + endOf(i) * out, y - out - swell]),
+      ...along.map(([at, swell], i): Point => [at + endOf(i) * out, y + height + out + swell]).reverse(),
     ];
   };
   const straps = Array.from({ length: ties }, (_, i): Stitch => {
     const at = x + ((i + 0.5) * width) / ties;
     return [at, y + 1, at, y + height - 1];
   });
-  const cut = { x: x + 2, y: y + height * 0.34, tall: height * 0.3 };
-  const slit = (share: number): Point[] => [
-    [cut.x, cut.y + cut.tall * (0.5 - share / 2)],
-    [cut.x + cut.tall * 0.44 * share, cut.y + cut.tall * (0.5 - share / 3)],
-    [cut.x + cut.tall * 0.38 * share, cut.y + cut.tall * (0.5 + share / 3)],
-    [cut.x, cut.y + cut.tall * (0.5 + share / 2)],
-  ];
+  const pitch = width / ties;
+  const cut = rectangle(x + pitch * 0.6, y + height * 0.42, pitch * 0.8, height * 0.34);
   const flat = { shadow: 0, seam: 0, grain: null, scissors: 'asDrawn' } as const;
   return [
     group('bale', [
       patch('bale/edge', outline(2), 'mid', { ...flat, shadow: 4 }),
       patch('bale/lint', outline(0), 'lint', { ...flat, grain: 0 }),
       group('ties', [{ kind: 'stitches', stitches: straps, ink: 'iron', width: 3.2, flat: true }], ties),
-      patch('bale/slit', slit(1), 'indigo', flat),
-      patch('bale/sample', slit(0.72), 'lint', { ...flat, scissors: { miss: 1.2, snip: 7 } }),
+      flatThreads(runningStitches(cut, 'bale/sample', { on: 6, off: 4 }), 'madder', 2),
     ]),
-    ...slip('bale/cutHere', labels.sample, slotAt(x + 10, y + height * 0.7, width * 0.62, height * 0.26), {
+    ...slip('bale/cutHere', labels.sample, slotAt(x + 8, y + height * 0.08, width * 0.62, height * 0.26), {
       size: textPx,
     }),
-    ...dimension([x, y - 9], [x + width, y - 9], labels.long, { ink: 'ink', size: textPx }),
+    ...dimension([x, y - 13], [x + width, y - 13], labels.long, { ink: 'ink', size: textPx }),
     ...dimension([x + width + 13, y], [x + width + 13, y + height], labels.thick, {
       ink: 'ink',
       size: textPx,

@@ -29,7 +29,7 @@ export interface ThreadWavesScene {
 
 const STEPS = 48;
 const textPx = 15;
-const marginPx = 8;
+const marginPx = 16;
 const gapPx = 16;
 
 /** Points of a wave over one spacing, from its middle line up and back. */
@@ -82,7 +82,7 @@ export function threadWaves(scene: ThreadWavesScene): { readonly marks: DisplayL
   marks.push(chalk(boughtX, y));
   title(straight);
   y += thick / 2 + 3;
-  const line: Stitch[] = [[marginPx + thick / 2, y, width - marginPx - thick / 2, y]];
+  const line: Stitch[] = [[marginPx, y, width - marginPx, y]];
   marks.push(group('straight', [flatThreads(line, 'ink', thick + 2), flatThreads(line, 'weld', thick)]));
   y += thick / 2 + 11;
   measure(width - marginPx);
