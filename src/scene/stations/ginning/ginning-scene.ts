@@ -274,9 +274,31 @@ function machineNames(
   };
   const { x, y, r } = wheel;
   const wheelText = saw ? labels.saw : labels.roller;
-  // A phone has room for the one name.
+  // A phone has no room above the stand: the names lie on the roll, below the wheel and behind the brush.
   if (names === 'short')
-    return name('wheelName', wheelText, [x - r * 0.14, y + r * 1.06], [x - r * 0.25, y + r * 0.85], 'end', 'top');
+    return [
+      ...name('wheelName', wheelText, [x - r * 0.14, y + r * 1.06], [x - r * 0.25, y + r * 0.85], 'end', 'top'),
+      ...(saw
+        ? [
+            ...name('ribName', labels.ribs, [x - r * 1.06, y + r * 0.36], [x - r * 0.88, y + r * 0.3], 'end', 'middle'),
+            ...name(
+              'brushName',
+              labels.brush,
+              [brush.x + brush.r * 0.9, brush.y],
+              [brush.x + brush.r * 0.5, brush.y],
+              'start',
+              'middle',
+            ),
+          ]
+        : name(
+            'rollName',
+            labels.rotaryKnife,
+            [x - r * 1.06, y + r * 0.36],
+            [x - r * 1.2, y - r * 0.12],
+            'end',
+            'top',
+          )),
+    ];
   return [
     ...name(
       'ribName',

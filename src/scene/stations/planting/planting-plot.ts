@@ -42,6 +42,9 @@ export interface PlantingPlot {
   readonly sun: { readonly at: Point; readonly mostPx: number };
 }
 
+/** Height of the strip across the sky, of the text size. */
+const STRIP_LINES = 4.1;
+
 interface Captions {
   readonly caption: (feet: number) => string;
   readonly captionShort: (feet: number) => string;
@@ -81,7 +84,8 @@ function levels(size: Size, captions: Captions, feet = SOME_FEET) {
     width: box.width + 2,
     height: textPx * 1.95,
   };
-  const soilY = box.y + (rowTape.y - box.y) * (wide ? 0.66 : 0.7);
+  // On a small broad picture the planter needs what the strip across the sky leaves it.
+  const soilY = box.y + (rowTape.y - box.y) * (!wide ? 0.7 : box.width < 700 ? 0.72 : 0.66);
   const thermometer: Box = { x: box.x + textPx * 0.6, y: box.y - 1, width: textPx * 4.5, height: soilY - box.y + 9 };
   const rowX = thermometer.x + thermometer.width + textPx * 0.4;
   const pad = padBox({ box, textPx, soilY, rowX, wide, small, rowTapeY: rowTape.y });
@@ -151,7 +155,7 @@ export function plantingPlot(size: Size, feet: number, captions: Captions): Plan
   const sunAt: Point = [rowEnd - sunPx - 6, (pad && !beside ? skyTop : box.y) + sunPx + 6];
   // Beside the row the pad would hide the planter: while it is at work the pad is a strip across the sky, one seed beside its counts.
   const strip: Box | null = beside
-    ? { x: rowX + textPx * 0.4, y: pad.y, width: pad.x + pad.width - rowX - textPx * 0.4, height: textPx * 5 }
+    ? { x: rowX + textPx * 0.4, y: pad.y, width: pad.x + pad.width - rowX - textPx * 0.4, height: textPx * STRIP_LINES }
     : null;
   const stripFoot = strip ? strip.y + strip.height : 0;
   return {

@@ -62,7 +62,7 @@ export function seedPadMarks(pad: Box, seed: LargeSeed, counts: SeedCounts, text
 
 /** On a low strip: one seed in a window, the words, and the count of the whole field, side by side. */
 function seedStripMarks(pad: Box, seed: LargeSeed, counts: SeedCounts, textPx: number): Mark[] {
-  const margin = textPx * 0.9;
+  const margin = textPx * 0.65;
   const inner = {
     x: pad.x + margin,
     y: pad.y + margin,
@@ -80,7 +80,7 @@ function seedStripMarks(pad: Box, seed: LargeSeed, counts: SeedCounts, textPx: n
   return [
     group('large', windowMarks(window, seed, textPx)),
     ...lettered(title, [titleX, titleY], { size: titlePx, ink: 'lint', bold: true }),
-    ...countBandMarks(counts, { ...row, y: inner.y + 2, height: inner.height }, textPx, 'lint'),
+    ...countBandMarks(counts, { ...row, y: inner.y + 1, height: inner.height }, textPx, 'lint'),
   ];
 }
 

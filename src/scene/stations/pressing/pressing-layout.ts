@@ -118,7 +118,7 @@ function layWide(input: PressingInput, captions: Captions): PressingLayout {
     slots: {
       in: box(PAD, slideY + inPx * 0.38, x(0.195), y(0.54)),
       water: box(PAD, 8, x(0.195), slideY - inPx * 1.3),
-      tramperName: box(press.tramper.x - 118, 6, press.tramper.x - 10, y(0.1) - 3),
+      tramperName: box(press.tramper.x - 134, 6, press.tramper.x - 10, y(0.1) - 3),
       ramName: name(press.pressBox),
       mark: box(press.pressBox.x - 14, y(0.9), press.pressBox.x + press.pressBox.width + 14, y(0.985)),
       count: box(left, 6, w - 10, y(0.155)),

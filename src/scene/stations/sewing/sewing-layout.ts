@@ -5,6 +5,18 @@ import { slipHeight } from '../../cloth/slot-words.ts';
 import { hemPx } from '../flow/caption-hem.ts';
 import type { SewingScene } from './sewing-input.ts';
 
+/** From the needle's slip to the thread's, px. */
+export const SLIP_GAP = 5;
+
+/** A spool with a needle before it, and beside them the words of advice. */
+export interface Notions extends Box {
+  /** Half the spool's height, px. */
+  readonly spool: number;
+  /** Where the words begin, and how wide they may be, px. */
+  readonly wordsX: number;
+  readonly wordsWidth: number;
+}
+
 /** Where things lie on the sewing table, px. */
 export interface SewingLayout {
   readonly wide: boolean;
@@ -15,7 +27,7 @@ export interface SewingLayout {
   readonly measure: number;
   readonly words: number;
   readonly mat: Box;
-  readonly notions: Box | null;
+  readonly notions: Notions | null;
   /** The cloth comes in from the left edge to the cut. */
   readonly band: { readonly y: number; readonly cutX: number; readonly height: number };
   readonly pockets: { readonly main: Box; readonly side: readonly Box[] };
@@ -42,12 +54,13 @@ export function laySewing(
   const foot = height * (wide ? 0.665 : roomy ? 0.79 : 0.66);
   const under = statement.y + statement.height + pad;
   const notionsTall = wide ? foot - under : roomy ? height * 0.12 : 0;
-  // The two slips of advice stand beside the spool; where they have no room, the table has them.
-  const adviceWide = (left - pad) * 0.62;
-  const adviceTall = slipHeight(labels.needle, text, adviceWide) + slipHeight(labels.thread, text, adviceWide) + 8;
   const notions =
-    notionsTall > Math.max(52, adviceTall) && left > 180
-      ? { x: pad, y: wide ? under : foot - notionsTall, width: left - pad, height: notionsTall }
+    left > 180
+      ? notionsIn(
+          { x: pad, y: wide ? under : foot - notionsTall, width: left - pad, height: notionsTall },
+          labels,
+          text,
+        )
       : null;
   const matFoot = wide || !notions ? foot : notions.y - pad * 0.5;
   const mat = wide
@@ -76,6 +89,23 @@ export function laySewing(
       pad,
     ),
   };
+}
+
+/** Spools to try, as shares of the largest: beside a smaller one the words have more room. */
+const spoolShares = [1, 0.8, 0.65, 0.5];
+
+/** Spool, needle and advice in a box; null where they do not fit, and the table alone has the advice. */
+function notionsIn(box: Box, labels: SewingScene['labels'], text: number): Notions | null {
+  const most = Math.min(box.height * 0.44, 52, box.width * 0.16);
+  if (most < 18) return null;
+  for (const share of spoolShares) {
+    const spool = most * share;
+    const wordsX = box.x + spool * 2.2;
+    const wordsWidth = box.x + box.width - wordsX;
+    const words = slipHeight(labels.needle, text, wordsWidth) + slipHeight(labels.thread, text, wordsWidth) + SLIP_GAP;
+    if (words <= box.height) return { ...box, spool, wordsX, wordsWidth };
+  }
+  return null;
 }
 
 const display = { display: true } as const;

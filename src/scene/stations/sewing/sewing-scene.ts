@@ -15,7 +15,7 @@ import { grainArrow, printMarks } from './cut-patch.ts';
 import { matMarks } from './mat.ts';
 import { machineNeedle, shears, spool } from './notions.ts';
 import type { SewingScene } from './sewing-input.ts';
-import { afterWords, captionSize, laySewing, measureWidth, type SewingLayout } from './sewing-layout.ts';
+import { afterWords, captionSize, laySewing, measureWidth, type SewingLayout, SLIP_GAP } from './sewing-layout.ts';
 
 /** About so many snips of cloth can be told apart. One stands for cloth with its moisture and finish. */
 export const MOST_SNIPS = 56;
@@ -110,20 +110,15 @@ function statementMarks({ labels }: SewingScene, { statement, words, measure }: 
 /** Needle and thread as advised for this cloth. */
 function notionMarks({ labels }: SewingScene, { notions, text }: SewingLayout): Mark[] {
   if (!notions) return [];
-  const half = Math.min(notions.height * 0.44, 52, notions.width * 0.16);
+  const { spool: half, wordsX, wordsWidth: width } = notions;
   const y = notions.y + notions.height / 2;
-  const x = notions.x + half * 0.7;
-  const wordsX = x + half * 1.5;
-  const wide = notions.x + notions.width - wordsX;
-  const top = Math.max(notions.y, y - half * 0.95);
+  const needleTall = slipHeight(labels.needle, text, width);
+  const top = y - (needleTall + SLIP_GAP + slipHeight(labels.thread, text, width)) / 2;
   return [
-    ...spool('sewing/spool', x, y, half),
-    ...machineNeedle('sewing/machineNeedle', x + half * 1.05, y - half * 0.95, half * 1.9, 0.06),
-    ...slipAt('sewing/needleWords', labels.needle, [wordsX, top], { size: text, width: wide }),
-    ...slipAt('sewing/threadWords', labels.thread, [wordsX, top + slipHeight(labels.needle, text, wide) + 5], {
-      size: text,
-      width: wide,
-    }),
+    ...spool('sewing/spool', notions.x + half * 0.7, y, half),
+    ...machineNeedle('sewing/machineNeedle', notions.x + half * 1.75, y - half * 0.95, half * 1.9, 0.06),
+    ...slipAt('sewing/needleWords', labels.needle, [wordsX, top], { size: text, width }),
+    ...slipAt('sewing/threadWords', labels.thread, [wordsX, top + needleTall + SLIP_GAP], { size: text, width }),
   ];
 }
 

@@ -2,7 +2,7 @@ import type { PluralForms } from '../../../fill.ts';
 
 /** Words on the picture of the press. */
 export const pressingWords = {
-  tramper: 'Tramper',
+  tramper: 'Treading foot',
   ram: 'Ram',
   short: { in: 'Lint', water: 'Water' },
   worth: 'One bale’s worth',
@@ -21,10 +21,10 @@ export const pressingWords = {
   remnant: 'the last a remnant, {mass}',
   weights: 'Net weight of each bale',
   wanted: 'Notch: aimed at {mass}',
-  shows: 'Tramper: {strokes} strokes a minute, drawn at its own pace',
+  shows: 'Treading foot: {strokes} strokes a minute, drawn at its own pace',
   strokes: '{strokes} strokes a minute, drawn at its own pace',
   caption: 'A tuft or drop: {tuft}; a bit: {bit}. {shows}.',
-  captionShort: 'A tuft or drop: {tuft}; a bit: {bit}. Tramper at its own pace.',
+  captionShort: 'A tuft or drop: {tuft}; a bit: {bit}. Treading foot at its own pace.',
   rows: {
     bales: 'Bales pressed so far',
     lightest: 'Lightest whole bale, net',
@@ -36,7 +36,7 @@ export const pressingWords = {
     piece: 'A tuft or drop stands for',
     bit: 'A bit of trash stands for',
   },
-  see: 'The tramper treads lint into one box while the ram presses the other to a bale. {ties} hold it.',
+  see: 'The treading foot (the tramper, in a gin’s words) packs lint into one box while the ram presses the other to a bale. {ties} hold it.',
   ties: { present: 'Six straps', thirties: 'Six steel ties over jute bagging' },
   seeBales: { one: 'The field makes {n} bale.', other: 'The field makes {n} bales.' } as PluralForms,
   seeRemnant: 'The last is a remnant of {mass}, which the gin holds over.',

@@ -11,7 +11,7 @@ export const spinning = {
     bale: 'Stays baled {mass}',
   },
   machines: { blowroom: 'Opening', card: 'Card', comber: 'Comber', drawing: 'Drawing', drafting: 'Drafting' },
-  counted: 'fibers side by side in this yarn',
+  counted: 'fibers side by side in this\u00a0yarn',
   countedRotor: 'fibers in the groove, as in this yarn',
   twistInch: '{turns} turns in an inch',
   twistCm: '{turns} turns in a centimeter',

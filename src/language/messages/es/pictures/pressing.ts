@@ -1,7 +1,7 @@
 import type { pressingWords as english } from '../../en/pictures/pressing.ts';
 
 export const pressingWords: typeof english = {
-  tramper: 'Apisonador',
+  tramper: 'Pie apisonador',
   ram: 'Émbolo',
   short: { in: 'Fibra', water: 'Agua' },
   worth: 'Lo que da una paca',
@@ -20,10 +20,10 @@ export const pressingWords: typeof english = {
   remnant: 'la última, un resto: {mass}',
   weights: 'Peso neto de cada paca',
   wanted: 'Muesca: se busca {mass}',
-  shows: 'Apisonador: {strokes} golpes por minuto, aquí a su propio paso',
+  shows: 'Pie apisonador: {strokes} golpes por minuto, aquí a su propio paso',
   strokes: '{strokes} golpes por minuto, aquí a su propio paso',
   caption: 'Copo o gota: {tuft}; pizca: {bit}. {shows}.',
-  captionShort: 'Copo o gota: {tuft}; pizca: {bit}. Apisonador a su propio paso.',
+  captionShort: 'Copo o gota: {tuft}; pizca: {bit}. Pie apisonador a su propio paso.',
   rows: {
     bales: 'Pacas prensadas hasta ahora',
     lightest: 'La paca entera más ligera, neto',
@@ -35,7 +35,7 @@ export const pressingWords: typeof english = {
     piece: 'Un copo o gota representa',
     bit: 'Una pizca de basura representa',
   },
-  see: 'El apisonador pisa la fibra en una caja mientras el émbolo prensa la otra hasta hacer una paca. {ties} la sujetan.',
+  see: 'El pie apisonador baja y sube y aprieta la fibra en una caja mientras el émbolo prensa la otra hasta hacer una paca. {ties} la sujetan.',
   ties: { present: 'Seis flejes', thirties: 'Seis flejes de acero sobre arpillera de yute' },
   seeBales: { one: 'El campo da {n} paca.', many: 'El campo da {n} de pacas.', other: 'El campo da {n} pacas.' },
   seeRemnant: 'La última es un resto de {mass}, que la despepitadora guarda para el próximo lote.',

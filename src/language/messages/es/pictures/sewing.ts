@@ -1,7 +1,7 @@
 import type { sewing as english } from '../../en/pictures/sewing.ts';
 
 export const sewing: typeof english = {
-  before: 'Una bellota da un retazo de cerca de',
+  before: 'Una bellota da un retazo de cerca\u00a0de',
   after: '{unit} por lado.',
   side: '{size} por lado',
   sewn: '{size} ya cosido',
