@@ -74,8 +74,10 @@ test('at all twelve stations no task takes over 50 ms but the first build of a s
       if (over.length > 0) await goTo(page, stationIds[at === 0 ? 1 : 0]!);
       return over;
     });
-    await goTo(page, station);
-    if (opening.length > 0) tooLong[`${station}, opening`] = opening;
+    if (opening.length > 0) {
+      tooLong[`${station}, opening`] = opening;
+      await goTo(page, station);
+    }
     for (let i = 0; i < repetitions; i++) {
       const using = await twice(() => longTasksDuring(page, () => useStation(page)));
       if (using.length > 0) tooLong[`${station}, ${i}`] = using;
