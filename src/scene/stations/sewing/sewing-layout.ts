@@ -53,7 +53,7 @@ export function laySewing(
   };
   const foot = height * (wide ? 0.665 : roomy ? 0.79 : 0.66);
   const under = statement.y + statement.height + pad;
-  const notionsTall = wide ? foot - under : roomy ? height * 0.12 : 0;
+  const notionsTall = wide ? foot + pad * 0.6 - under : roomy ? height * 0.12 : 0;
   const notions =
     left > 180
       ? notionsIn(

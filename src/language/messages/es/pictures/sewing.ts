@@ -8,7 +8,7 @@ export const sewing: typeof english = {
   grain: 'al hilo',
   selvage: 'orillo',
   needle: 'Aguja {from} a\u00a0{to}',
-  threadNumbers: 'Hilo de coser de algodón n.º\u00a0{from}\u00a0a\u00a0{to}',
+  threadNumbers: 'Hilo de algodón n.º\u00a0{from}\u00a0a\u00a0{to}',
   threadFine: 'Hilo de coser fino, de algodón',
   inflow: 'Tela {mass}',
   pieces: 'Piezas {mass}',
