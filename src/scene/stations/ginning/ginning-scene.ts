@@ -252,7 +252,7 @@ function wordsStill(input: GinningInput, layout: GinningLayout): Mark[] {
 
 /** Names of the parts of the stand, each on a slip beside it with a line to it. */
 function machineNames(
-  { stand, labels }: GinningInput,
+  { stand, labels, size: { width } }: GinningInput,
   { wheel, roll, brush, tall, names }: GinningLayout,
   size: number,
 ): Mark[] {
@@ -264,8 +264,8 @@ function machineNames(
     to: Point,
     anchor: Slot['anchor'],
     stands: Slot['stands'],
+    wide = 170,
   ): Mark[] => {
-    const wide = 170;
     const high = size * 2.8;
     const x = anchor === 'start' ? from[0] : anchor === 'end' ? from[0] - wide : from[0] - wide / 2;
     const y = stands === 'top' ? from[1] : stands === 'bottom' ? from[1] - high : from[1] - high / 2;
@@ -280,7 +280,15 @@ function machineNames(
       ...name('wheelName', wheelText, [x - r * 0.14, y + r * 1.06], [x - r * 0.25, y + r * 0.85], 'end', 'top'),
       ...(saw
         ? [
-            ...name('ribName', labels.ribs, [x - r * 1.06, y + r * 0.36], [x - r * 0.88, y + r * 0.3], 'end', 'middle'),
+            ...name(
+              'ribName',
+              labels.ribs,
+              [x - r * 1.06, y + r * 0.36],
+              [x - r * 0.88, y + r * 0.3],
+              'end',
+              'middle',
+              x - r * 1.06 - 5,
+            ),
             ...name(
               'brushName',
               labels.brush,
@@ -288,16 +296,10 @@ function machineNames(
               [brush.x + brush.r * 0.5, brush.y],
               'start',
               'middle',
+              width - 5 - brush.x - brush.r * 0.9,
             ),
           ]
-        : name(
-            'rollName',
-            labels.rotaryKnife,
-            [x - r * 1.06, y + r * 0.36],
-            [x - r * 1.2, y - r * 0.12],
-            'end',
-            'top',
-          )),
+        : []),
     ];
   return [
     ...name(
