@@ -41,6 +41,9 @@ export interface LedgerParts extends LedgerTableProps {
   readonly closes: boolean;
 }
 
+/** A ledger closes when it is off by less than this share of what came in. */
+export const closesBelow = 1e-9;
+
 /** The sentence under a ledger: what is left over, and how well it closes. */
 export function LedgerClosing({ rows, closes, closingErrorRelative, write, workingOf }: LedgerParts) {
   const { messages, formats, unitSystem } = useWords();
@@ -69,7 +72,10 @@ export function LedgerClosing({ rows, closes, closingErrorRelative, write, worki
             ),
           )}
       </b>{' '}
-      <span class="caption">{words.rounding}</span>
+      <span class="caption">
+        {closes && closingErrorRelative > 0 && closingErrorRelative < closesBelow ? `${words.closesMeans} ` : ''}
+        {words.rounding}
+      </span>
       <WorkingPlace sources={[sources.amount, sources.error]} />
     </>
   );

@@ -132,7 +132,7 @@ export function Ribbon(props: RibbonProps) {
       <ChoiceRow
         label={words.speed}
         labelUnseen
-        options={speeds.map((name) => ({ value: name, label: words.speeds[name] }))}
+        options={speeds.map((name) => ({ value: name, label: (props.cloth ? words.speeds : words.workSpeeds)[name] }))}
         value={speed}
         onChoose={props.onSpeed}
       />

@@ -76,7 +76,7 @@ test(
     const { page, finish } = await openPage({ path: `#/season/planting?${plain}`, reducedMotion: true });
     await page.locator('.what-changed').first().waitFor({ timeout: patience });
     expect(await page.locator('.predict-panel').count()).toBe(0);
-    await page.getByRole('switch', { name: 'Guess before you see' }).press('Enter');
+    await page.getByRole('switch', { name: 'Guess each station’s number first' }).press('Enter');
     await page.locator('.predict-panel').waitFor();
     await expect.poll(() => page.evaluate(() => location.hash)).toContain('predict=1');
     await page.evaluate((query) => {

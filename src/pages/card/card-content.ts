@@ -74,6 +74,9 @@ function settingText({ scenario, seed, weather }: Season, weatherName: string | 
   });
 }
 
+/** An address that only the device itself can reach: this page was opened from it, not from a site. */
+const opensHereOnly = (link: string): boolean => /^(file:|https?:\/\/(localhost|127\.|\[::1\]))/.test(link);
+
 /**
  * A season's card in the reader's words and units.
  * @param weatherName name of the weather record under the season, or null for a made-up year
@@ -105,7 +108,7 @@ export function cardContent(season: Season, weatherName: string | null, link: st
     stateOf: (station) => (stationIds.indexOf(station) < sewn ? 'sewn' : 'chalked'),
     stations: Object.fromEntries(stationIds.map((id) => [id, messages.stations[id].name])) as Record<StationId, string>,
     closing: [...cardLedger(season, all), [...pricesText(season, all), ...(rests ? [words.rest] : [])].join(' ')],
-    linkWords: words.link,
+    linkWords: opensHereOnly(link) ? words.linkHere : words.link,
     link,
   };
 }

@@ -15,6 +15,7 @@ import { hashOf } from '../route.ts';
 import { cardContent } from './card-content.ts';
 import { CardTable } from './card-table.tsx';
 import { cardWords } from './card-words.ts';
+import { ChosenList } from './chosen-list.tsx';
 import { savePng } from './save-card.ts';
 import '../season/workings.css';
 import './card.css';
@@ -79,7 +80,9 @@ export default function CardPage({ query, theme }: CardPageProps) {
           <p>
             <b>{card.name}</b>. {card.kind}. {card.setting}
           </p>
+          <ChosenList scenario={season.scenario} />
           <CardTable season={season} />
+          {season.payments ? <p>{words.paidMeans}</p> : null}
           {card.closing.map((line) => (
             <p key={line}>{line}</p>
           ))}

@@ -8,6 +8,7 @@ import { FibreArray } from '../../ui/fibre-array.tsx';
 import type { FibreState } from '../../ui/fibre-card.tsx';
 import { workingSource } from '../season/working-source.ts';
 import { compareWords } from './compare-words.ts';
+import { useSideNames } from './side-names.ts';
 
 /** Fibres laid out on each pad; enough for the shape, few enough to see each. */
 const fibresLaid = 118;
@@ -26,6 +27,7 @@ export interface ArraysBesideProps {
 /** The fibre of both seasons laid out, one pad above the other, on one ruler. */
 export function ArraysBeside({ before, after }: ArraysBesideProps) {
   const words = useWords();
+  const names = useSideNames();
   const said = compareWords(words.language);
   const arraySource = (share: number, state: FibreState, name: string) => {
     const season = state === 'before' ? before : after;
@@ -53,7 +55,7 @@ export function ArraysBeside({ before, after }: ArraysBesideProps) {
         return (
           <figure key={which} data-side={which}>
             <figcaption class="side-name" data-side={which}>
-              {said.sides[which]}
+              {names[which]}
             </figcaption>
             {pad ? <FibreArray {...pad} rulerToMm={rulerToMm} /> : <p>{said.arrays.none}</p>}
           </figure>

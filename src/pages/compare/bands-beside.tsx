@@ -12,6 +12,7 @@ import { ChoiceRow } from '../../ui/choice-row.tsx';
 import { Picture } from '../../ui/picture.tsx';
 import { useWidth } from '../../ui/use-width.ts';
 import { compareWords } from './compare-words.ts';
+import { useSideNames } from './side-names.ts';
 
 /** The accounts of one side of a ledger as bands with their names and masses; an account named twice is one band. */
 function bandsOf(ledger: MassLedger, side: 'in' | 'out', words: Words): LedgerBand[] {
@@ -71,6 +72,7 @@ export function BandsBeside({ before, after, theme }: BandsBesideProps) {
   const stations = stationIds.filter((id) =>
     [before, after].some(({ ledgers }) => ledgers.some(({ station }) => station === id)),
   );
+  const names = useSideNames();
   const [chosen, setStation] = useState<StationId>('ginning');
   const station = stations.includes(chosen) ? chosen : (stations[0] ?? 'harvest');
   const sides = useMemo(
@@ -104,7 +106,7 @@ export function BandsBeside({ before, after, theme }: BandsBesideProps) {
       <div class="beside">
         {sides.map((side, index) => {
           const which = index === 0 ? 'before' : 'after';
-          const name = said.sides[which];
+          const name = names[which];
           return (
             <figure key={which} data-side={which}>
               <figcaption class="side-name" data-side={which}>

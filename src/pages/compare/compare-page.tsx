@@ -17,6 +17,7 @@ import { BandsBeside } from './bands-beside.tsx';
 import { compareWords } from './compare-words.ts';
 import { DecisionsBeside } from './decisions-beside.tsx';
 import { DifferencesTold } from './differences-told.tsx';
+import { SideNamesContext } from './side-names.ts';
 import { TakenApart } from './taken-apart.tsx';
 import { useSeasons } from './use-seasons.ts';
 import '../season/workings.css';
@@ -82,6 +83,7 @@ function Comparison({ route, preferences }: ComparePageProps) {
     seed: formats.count(before.seed),
     other: formats.count(after.seed),
   });
+  const isChoice = sameWeather && sameFarm(before.scenario, after.scenario);
   const seasonHref = (run: SavedRun) => hashOf({ page: 'season', station: 'planting', query: encodeRun(run) });
   return (
     <main id="main" class="compare-page" tabIndex={-1}>
@@ -90,10 +92,10 @@ function Comparison({ route, preferences }: ComparePageProps) {
       <p class="compare-lead">{lead}</p>
       <p class="compare-links">
         <a class="patch side-link" data-side="before" data-ink="indigo" data-cut="1" href={seasonHref(saved.before)}>
-          {said.open.before}
+          {(isChoice ? said.openChoice : said.open).before}
         </a>
         <a class="patch side-link" data-side="after" data-ink="weld" data-cut="2" href={seasonHref(saved.after)}>
-          {said.open.after}
+          {(isChoice ? said.openChoice : said.open).after}
         </a>
         <a href={hashOf({ page: 'compare', query: encodeComparison({ before: saved.after, after: saved.before }) })}>
           {said.swap}
@@ -101,13 +103,15 @@ function Comparison({ route, preferences }: ComparePageProps) {
       </p>
       {key === encodeComparison({ before: saved.before, after: saved.before }) ? <p>{said.nothing}</p> : null}
       {first && second ? (
-        <div class="compare-columns">
-          <DifferencesTold before={first} after={second} />
-          <DecisionsBeside before={before.scenario} after={after.scenario} />
-          <BandsBeside before={first} after={second} theme={preferences.theme} />
-          <ArraysBeside before={first} after={second} />
-          <TakenApart runsKey={key} before={before} after={after} season={second} />
-        </div>
+        <SideNamesContext.Provider value={isChoice ? said.choice : null}>
+          <div class="compare-columns">
+            <DifferencesTold before={first} after={second} />
+            <DecisionsBeside before={before.scenario} after={after.scenario} />
+            <BandsBeside before={first} after={second} theme={preferences.theme} />
+            <ArraysBeside before={first} after={second} />
+            <TakenApart runsKey={key} before={before} after={after} season={second} />
+          </div>
+        </SideNamesContext.Provider>
       ) : (
         <p role="status">{said.working}</p>
       )}

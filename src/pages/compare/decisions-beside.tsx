@@ -5,6 +5,7 @@ import type { Scenario } from '../../model/scenario.ts';
 import { landText } from './change-text.ts';
 import { compareWords } from './compare-words.ts';
 import { decidedText, decisionName } from './decision-text.ts';
+import { useSideNames } from './side-names.ts';
 
 /** Rows that stand open; the differences of two farms are many more than anybody reads at once. */
 const mostOpen = 10;
@@ -96,7 +97,8 @@ const Head = ({ columns }: { readonly columns: readonly string[] }) => (
 
 /** What differs, each side on a slip of its own cloth. */
 function LoudTable({ rows }: { readonly rows: readonly LoudRow[] }) {
-  const { decisions, sides } = compareWords(useWords().language);
+  const { decisions } = compareWords(useWords().language);
+  const sides = useSideNames();
   return (
     <table class="loud-decisions" aria-labelledby="decided">
       <Head columns={[decisions.decision, sides.before, sides.after]} />

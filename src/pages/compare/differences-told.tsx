@@ -11,6 +11,7 @@ import { compareWords } from './compare-words.ts';
 import { changeInWords } from './difference-words.ts';
 import { outcomeText, signedText } from './outcome-text.ts';
 import { phraseSource, type Sides } from './phrase-source.ts';
+import { useSideNames } from './side-names.ts';
 
 export interface DifferencesToldProps {
   readonly before: Season;
@@ -21,7 +22,8 @@ export interface DifferencesToldProps {
 export function DifferencesTold({ before, after }: DifferencesToldProps) {
   const words = useWords();
   const said = compareWords(words.language);
-  const sides = { before, after, names: [said.sides.before, said.sides.after] } as const;
+  const sideNames = useSideNames();
+  const sides = { before, after, names: [sideNames.before, sideNames.after] } as const;
   const phrases = changeInWords(before, after, words).map((phrase) => ({
     text: phrase.text,
     source: phraseSource(phrase, sides, words, 'phrase/'),
@@ -104,7 +106,7 @@ function OutcomesTable(sides: Sides) {
       ],
     },
   ];
-  const columns = [said.sides.before, said.sides.after, said.words.difference];
+  const columns = [...names, said.words.difference];
   return (
     <table class="outcomes-beside">
       <caption class="unseen">{said.words.table}</caption>

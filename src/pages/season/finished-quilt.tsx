@@ -4,10 +4,13 @@ import type { Season } from '../../model/season.ts';
 import { type StationId, stationIds } from '../../model/station.ts';
 import { paintSvg } from '../../scene/paint-svg.ts';
 import { quiltMarks } from '../../scene/quilt/quilt.ts';
+import { encodeComparison, runQueries } from '../../statechart/saved-comparison.ts';
+import { decodeRun } from '../../statechart/saved-run.ts';
 import { Picture } from '../../ui/picture.tsx';
 import { WorkingNumber } from '../../ui/working-number.tsx';
 import { WorkingPlace } from '../../ui/working-place.tsx';
 import { cardWords } from '../card/card-words.ts';
+import { ChosenList } from '../card/chosen-list.tsx';
 import type { Theme } from '../preferences.ts';
 import { hashOf } from '../route.ts';
 import { printed } from './printed.ts';
@@ -32,6 +35,8 @@ export function FinishedQuilt({ season, theme, query }: FinishedQuiltProps) {
     const box = { x: 4, y: 4, width: size.width - 12, height: size.height - 12 };
     return paintSvg(quiltMarks({ layout: 'landscape', box, stateOf: () => 'sewn', labels }), { ...size, theme });
   }, [stations, theme]);
+  const said = cardWords(words.language);
+  const compared = encodeComparison({ before: decodeRun(runQueries(query).after).run, after: decodeRun(query).run });
   const inches = season.sewing?.patchInchesPerBoll;
   const [before, after] = cloth.sewing.patchLine.split('{size}');
   const asked = { topic: 'reading', station: 'sewing', key: 'patch' } as const;
@@ -49,9 +54,18 @@ export function FinishedQuilt({ season, theme, query }: FinishedQuiltProps) {
           <WorkingPlace sources={[source]} />
         </>
       ) : null}
-      <p>
-        <a href={hashOf({ page: 'card', query })}>{cardWords(words.language).toCard}</a>
-      </p>
+      <ChosenList scenario={season.scenario} />
+      <ul class="quilt-links">
+        <li>
+          <a href={hashOf({ page: 'card', query })}>{said.toCard}</a>
+        </li>
+        <li>
+          <a href={hashOf({ page: 'trace', query: '' })}>{said.toTrace}</a>
+        </li>
+        <li>
+          <a href={hashOf({ page: 'compare', query: compared })}>{said.toCompare}</a>
+        </li>
+      </ul>
     </div>
   );
 }

@@ -17,6 +17,8 @@ export interface LedgerFollowProps {
   readonly theme: Theme;
   readonly lotNames: { readonly in: string; readonly out: string };
   readonly followed: LedgerColumn | null;
+  /** Why the part that is followed has no band here; empty where it has one. */
+  readonly absent: string;
   readonly onFollow: (part: LedgerColumn | null) => void;
 }
 
@@ -24,9 +26,11 @@ export interface LedgerFollowProps {
 const reachPx = 10;
 
 /** The ledger as bands of cloth as wide as their masses. One part can be followed: by pointing, tapping, or the arrow keys. */
-export function LedgerFollow({ ledger, theme, lotNames, followed, onFollow }: LedgerFollowProps) {
+export function LedgerFollow({ ledger, theme, lotNames, followed: asked, absent, onFollow }: LedgerFollowProps) {
   const { messages, formats, unitSystem, language } = useWords();
   const words = followWords(language);
+  // A part that has no band here leaves the others as they are.
+  const followed = absent ? null : asked;
   const [place, width] = useWidth<HTMLDivElement>(640);
   const rows = useMemo(() => ledgerRows(ledger, unitSystem), [ledger, unitSystem]);
   const picture = useMemo(() => {
@@ -72,6 +76,11 @@ export function LedgerFollow({ ledger, theme, lotNames, followed, onFollow }: Le
       <div class="ledger-bands" ref={place}>
         {svg ? <Picture svg={svg} alt="" /> : null}
       </div>
+      {absent ? (
+        <p role="status">
+          <b>{absent}</b>
+        </p>
+      ) : null}
       <ChoiceRow
         label={words.choose}
         options={[

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
-import { useWords } from '../../language/words.ts';
+import { useWords, type Words } from '../../language/words.ts';
 import { closingErrorRelative, type MassEntry, type MassLedger } from '../../model/ledger.ts';
 import { type Part, parts } from '../../model/lot.ts';
 import type { Season } from '../../model/season.ts';
@@ -11,6 +11,8 @@ import { CountTable } from '../../ui/count-table.tsx';
 import type { LedgerColumn } from '../../ui/ledger-rows.ts';
 import { LedgerTable } from '../../ui/ledger-table.tsx';
 import type { Theme } from '../preferences.ts';
+import { followPart } from './follow-part.ts';
+import { followWords } from './follow-words.ts';
 import { LedgerFollow } from './ledger-follow.tsx';
 import { ledgerWorkings } from './ledger-workings.ts';
 import { PartJourney } from './part-journey.tsx';
@@ -40,6 +42,24 @@ export function ledgerOf(season: Season, station: StationId, scale: LedgerScale)
     in: ledger.in.map((entry) => scaled(entry, factor)),
     out: ledger.out.map((entry) => scaled(entry, factor)),
   };
+}
+
+/** Why a part has no band in a station's ledger: it has left before, or is yet to come; empty where it is there. */
+function absentText(season: Season, station: StationId, part: LedgerColumn, words: Words): string {
+  const held = (entry: MassEntry) => (part === 'water' ? entry.waterKg : entry.dryKg[part]);
+  const whole = season.ledgers.find((each) => each.station === station);
+  if (!whole || [...whole.in, ...whole.out].some((entry) => held(entry) > 0)) return '';
+  const { stops } = followPart(season.ledgers, part);
+  const [first, last] = [stops[0], stops.at(-1)];
+  if (!first || !last) return '';
+  const toCome = stationIds.indexOf(first.station) > stationIds.indexOf(station);
+  const { messages, language } = words;
+  const said = followWords(language);
+  const name = part === 'water' ? messages.ledger.water : messages.parts[part];
+  return fill(toCome ? said.toCome : said.left, {
+    part: language === 'en' ? name.toLowerCase() : name,
+    station: messages.stations[(toCome ? first : last).station].name,
+  });
 }
 
 /** The ledger of a station: every part and every pound, closing to zero. */
@@ -89,7 +109,14 @@ export function LedgerPanel({ season, station, theme }: LedgerPanelProps) {
           onChoose={setScale}
         />
       </div>
-      <LedgerFollow ledger={shown} theme={theme} lotNames={lotNames} followed={followed} onFollow={setFollowed} />
+      <LedgerFollow
+        ledger={shown}
+        theme={theme}
+        lotNames={lotNames}
+        followed={followed}
+        absent={followed ? absentText(season, station, followed, words) : ''}
+        onFollow={setFollowed}
+      />
       <LedgerTable
         ledger={shown}
         closingErrorRelative={closingErrorRelative(whole)}

@@ -25,7 +25,7 @@ import { hashOf, type Route } from '../route.ts';
 import { sewnBefore, useAddress } from '../use-address.ts';
 import { useSelector } from '../use-selector.ts';
 import { useSinglePress } from '../use-single-press.ts';
-import { AlwaysClosing, AlwaysClosingWorking } from './always-closing.tsx';
+import { AlwaysClosing } from './always-closing.tsx';
 import { BalesPanel } from './bales-panel.tsx';
 import { CarePanel } from './care-panel.tsx';
 import { DecisionsPanel } from './decisions-panel.tsx';
@@ -97,6 +97,8 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
   // The mill and the sewing table come when somebody orders: the model gives them no day.
   const dated = index <= stationIds.indexOf('classing');
   const name = messages.stations[station].name;
+  const { ribbon } = messages.scenes;
+  const speedNames = index <= stationIds.indexOf('boll') ? ribbon.speeds : ribbon.workSpeeds;
   const send = session.actor.send;
   const narrow = useNarrow('(max-width: 56rem)');
   const map = (
@@ -159,6 +161,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
   const refused = refusal ? refusalText(refusal, words) : '';
   const stopped = season.stopped && stationIds.indexOf(season.stopped.station) <= index ? stopText(season, words) : '';
   const next = stationIds[index + 1];
+  const thenTo = next ? fill(messages.navigation.thenTo, { name: messages.stations[next].name }) : null;
   // Another station begins at its picture, and so does the finished quilt, however far down the last one was read.
   const arrived = useRef(false);
   useEffect(() => {
@@ -190,15 +193,14 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
         </p>
         {narrow ? null : map}
       </div>
-      <AlwaysClosingWorking season={season} station={station} />
       <ElsewhereNotes opened={opened} />
       {narrow ? (
         <div class="season-map">
           {map}
           <ChoiceRow
-            label={messages.scenes.ribbon.speed}
+            label={ribbon.speed}
             labelUnseen
-            options={speeds.map((value) => ({ value, label: messages.scenes.ribbon.speeds[value] }))}
+            options={speeds.map((value) => ({ value, label: speedNames[value] }))}
             value={speed}
             onChoose={(chosen) => send({ type: 'SPEED', speed: chosen })}
           />
@@ -330,8 +332,14 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
           {finished ? (
             <p class="sewn-note">{messages.navigation.finished}</p>
           ) : (
-            <PatchButton ink="madder" primary onPress={sewIn}>
+            <PatchButton
+              ink="madder"
+              primary
+              label={thenTo ? `${messages.navigation.sewIn}, ${thenTo}` : messages.navigation.sewIn}
+              onPress={sewIn}
+            >
               {messages.navigation.sewIn}
+              {thenTo ? <span class="sew-then">{thenTo}</span> : null}
             </PatchButton>
           )}
           {refused ? (

@@ -5,8 +5,10 @@ import { totalKg } from '../../model/lot.ts';
 import type { Season } from '../../model/season.ts';
 import { TrustMark } from '../../ui/trust-mark.tsx';
 import { WorkingNumber } from '../../ui/working-number.tsx';
-import { WorkingRow } from '../../ui/working-place.tsx';
+import { WorkingPlace, WorkingRow } from '../../ui/working-place.tsx';
 import type { SeedKey } from '../../workings/seed.ts';
+import { hashOf } from '../route.ts';
+import { followWords } from './follow-words.ts';
 import { oneBaleShare } from './ledger-panel.tsx';
 import { workingSource } from './working-source.ts';
 
@@ -25,6 +27,9 @@ export function SeedPanel({ season }: { readonly season: Season }) {
     [words.linters, 'lintersKg'],
     [words.loss, 'lossKg'],
   ];
+  const said = followWords(all.language);
+  const [cameBefore, cameAfter] = said.seedCame.split('{mass}');
+  const cameSource = workingSource(season, all, { topic: 'seed', key: 'seedKg' }, messages.parts.seed, 'came/');
   const line = (name: string, key: SeedKey, kg: number) => {
     const source = workingSource(season, all, { topic: 'seed', key }, name);
     return (
@@ -45,6 +50,12 @@ export function SeedPanel({ season }: { readonly season: Season }) {
         {words.heading}
         <TrustMark trust={{ mark: 'memory', source: messages.readings.oilMillShares }} label={words.heading} />
       </h2>
+      <p>
+        {cameBefore}
+        <WorkingNumber text={formats.mass(seedKg).text} source={cameSource} />
+        {cameAfter} <a href={hashOf({ page: 'ask', id: 'where-the-seed-goes' })}>{said.seedAsk}</a>
+      </p>
+      <WorkingPlace sources={[cameSource]} />
       <table>
         <caption class="caption">{messages.readings.seedOfOneBale}</caption>
         <tbody>

@@ -2,6 +2,12 @@
 export const card = {
   title: 'Season card',
   toCard: 'The season card: one page to print or save',
+  toTrace: 'The way back: how many bolls and plants a sewn thing takes',
+  toCompare: 'This season beside the farm’s own choices',
+  paidMeans:
+    'What is paid to the farm is what the bales and the seed bring, less ginning, classing, storage and hired picking.',
+  chose: 'You chose:',
+  choseNothing: 'Every choice is the farm’s own.',
   invented: 'Season card of an invented farm',
   own: 'Season card of somebody’s own farm',
   headline: 'One boll made a patch {size} square.',
@@ -19,6 +25,7 @@ export const card = {
   item: '{amount} {name}',
   rest: '× rests on memory or assumption.',
   link: 'Opens this season again, with every number:',
+  linkHere: 'Opens this season again, on this device only:',
   print: 'Print the card',
   savePicture: 'Save as a picture',
   pictureFailed: 'The picture could not be made here. Printing to a file gives the same page.',

@@ -20,7 +20,10 @@ export const compare = {
     '{farm}, season {seed}, beside {otherFarm}, season {other}. Not only decisions differ; what each difference did is taken apart below.',
   invented: 'The farms and their weather are invented; how surely each number is known is told where it is shown.',
   sides: { before: 'This season', after: 'The other season' },
+  /** Where one farm is set beside itself under the same weather, and only choices differ. */
+  choice: { before: 'Before the choice', after: 'With the choice' },
   open: { before: 'Open this season', after: 'Open the other season' },
+  openChoice: { before: 'Open the season before the choice', after: 'Open the season with the choice' },
   swap: 'Swap the two',
   nothing:
     'Both took the same decisions in the same season. Change one at the Season page and come back, or try a question.',

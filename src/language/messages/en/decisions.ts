@@ -19,7 +19,7 @@ export const decisions = {
   planting: {
     plantingDayOfYear: {
       label: 'Planting date',
-      help: 'Cotton wants warm soil. Too early and seeds rot; too late and bolls do not open.',
+      help: 'Cotton wants warm soil. Too early, and seeds may rot; too late, and the last bolls may not open.',
     },
     variety: {
       label: 'Seed',
@@ -37,7 +37,7 @@ export const decisions = {
   bloom: {
     irrigationInches: {
       label: 'Irrigation',
-      help: 'Water given over the season, on top of rain. Thirsty plants drop squares and young bolls.',
+      help: 'The most that may be given over the season, on top of rain; only what the crop needs is given, until a third of the bolls are open. Thirsty plants drop squares and young bolls.',
     },
   },
   boll: {

@@ -2,9 +2,9 @@
 export const doubt = {
   heading: 'What should I doubt?',
   intro:
-    'One season is one throw. Here the farm is run many times: each time with another year of weather, other noise in the instruments, and every number that nobody has printed drawn anew from its stated range.',
+    'One season may be a lucky or an unlucky one. Here the farm is run many times: each time with another year of weather, other noise in the instruments, and every number that nobody has printed drawn anew from its stated range.',
   introRecord:
-    'One season is one throw. Here the farm is run many times: each time with other noise in the instruments, and every number that nobody has printed drawn anew from its stated range. The weather stays that of your file.',
+    'One season may be a lucky or an unlucky one. Here the farm is run many times: each time with other noise in the instruments, and every number that nobody has printed drawn anew from its stated range. The weather stays that of your file.',
   seasons: 'Seasons to run',
   start: 'Run the seasons',
   again: 'Run them again',

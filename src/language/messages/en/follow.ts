@@ -3,6 +3,11 @@ export const follow = {
   choose: 'Follow',
   all: 'All parts',
   hint: 'Point at a band, or pick a part, to follow it.',
+  seedCame:
+    'With the lint of one bale came {mass} of seed. It goes to the seed house, and an oil mill makes oil, meal, hulls and linters of it.',
+  seedAsk: 'Question: where does the seed go?',
+  left: 'No {part} comes this far: the last of it left at {station}.',
+  toCome: 'No {part} yet: it comes in at {station}.',
   journey: '{part}: where it came from and where it ended, {scale}',
   station: 'Station',
   account: 'Account',

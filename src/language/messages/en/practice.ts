@@ -6,7 +6,8 @@ export const practice = {
   ours: 'This season',
   notPrinted: 'no figure found',
   fromMemory: '{range}, from memory',
-  explain: 'What people in the trade tell, without a source, beside what was read and what this season gives.',
+  explain:
+    'What people in the trade say, which nobody has printed, beside what is in print and what this season gives.',
   band: '{low} to {high}',
   before: 'from {low} to {high}',
   units: {

@@ -9,7 +9,7 @@ interface QuestionWords {
 
 /** The words of the questions before each station; they come with the season page, so that the first view need not carry them. */
 export const predict = {
-  turnOn: 'Guess before you see',
+  turnOn: 'Guess each station’s number first',
   turnOnHelp: 'One question before the numbers of each station. No score is kept. The link to this season asks it too.',
   yourGuess: 'Your guess',
   guess: 'This is my guess',

@@ -49,7 +49,7 @@ export const readings = {
   spinVerdicts: { comfortable: 'easily', strained: 'with strain', impossible: 'no' },
   moduleVerdicts: { sound: 'sound', ginSoon: 'gin soon', ginNow: 'gin now' },
   samplePlant:
-    'The picture is one plant of this field. These are the means of all its plants, so parts of a boll are no mistake.',
+    'The picture is one plant of this field. The numbers are the means of all its plants, so a part of a boll can stand there.',
   workOf: 'Step {step} of {steps} of the work',
   copied: 'Link copied.',
   link: 'Copy the link to this season',

@@ -65,6 +65,8 @@ export const scenes = {
     today: '{heat} heat units, {stitch} to a stitch. Rain {rain}. Open {open}.',
     speed: 'Speed',
     speeds: { byDay: 'By day', byWeek: 'By week', byStage: 'By stage' },
+    /** Where time is work, not days. */
+    workSpeeds: { byDay: 'Slow', byWeek: 'Medium', byStage: 'By stage' },
     events: {
       planted: 'Planted',
       emerged: 'Seedlings up',

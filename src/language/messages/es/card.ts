@@ -3,6 +3,12 @@ import type { card as english } from '../en/card.ts';
 export const card: typeof english = {
   title: 'Tarjeta de temporada',
   toCard: 'La tarjeta de temporada: una página para imprimir o guardar',
+  toTrace: 'El camino de vuelta: cuántas bellotas y plantas pide una costura',
+  toCompare: 'Esta temporada junto a las elecciones propias de la granja',
+  paidMeans:
+    'Lo que se paga a la granja es lo que dan las pacas y la semilla, menos el despepite, la clasificación, el almacén y la pizca contratada.',
+  chose: 'Lo elegido:',
+  choseNothing: 'Todas las elecciones son las de la granja.',
   invented: 'Tarjeta de temporada de una granja inventada',
   own: 'Tarjeta de temporada de la granja propia de alguien',
   headline: 'Una bellota dio un retazo de {size} por lado.',
@@ -20,6 +26,7 @@ export const card: typeof english = {
   item: '{amount} {name}',
   rest: '× se apoya en la memoria o en una suposición.',
   link: 'Abre otra vez esta temporada, con todos sus números:',
+  linkHere: 'Abre otra vez esta temporada, solo en este aparato:',
   print: 'Imprimir la tarjeta',
   savePicture: 'Guardar como imagen',
   pictureFailed: 'Aquí no se pudo hacer la imagen. Imprimir a un archivo da la misma página.',

@@ -15,7 +15,9 @@ export const compare: typeof english = {
     '{farm}, temporada {seed}, junto a {otherFarm}, temporada {other}. No solo las decisiones son distintas; abajo se desarma lo que hizo cada diferencia.',
   invented: 'Las granjas y su clima son inventados; qué tan seguro es cada número se dice donde se muestra.',
   sides: { before: 'Esta temporada', after: 'La otra temporada' },
+  choice: { before: 'Antes de la elección', after: 'Con la elección' },
   open: { before: 'Abrir esta temporada', after: 'Abrir la otra temporada' },
+  openChoice: { before: 'Abrir la temporada antes de la elección', after: 'Abrir la temporada con la elección' },
   swap: 'Intercambiar las dos',
   nothing:
     'Las dos tomaron las mismas decisiones en la misma temporada. Al cambiar una en la página Temporada se verá aquí la diferencia; también hay preguntas listas.',

@@ -4,7 +4,7 @@ export const decisions: typeof english = {
   planting: {
     plantingDayOfYear: {
       label: 'Fecha de siembra',
-      help: 'El algodón pide suelo tibio. Muy pronto, la semilla se pudre; muy tarde, las bellotas no abren.',
+      help: 'El algodón pide suelo tibio. Muy pronto, la semilla puede pudrirse; muy tarde, las últimas bellotas pueden no abrir.',
     },
     variety: {
       label: 'Semilla',
@@ -22,7 +22,7 @@ export const decisions: typeof english = {
   bloom: {
     irrigationInches: {
       label: 'Riego',
-      help: 'Agua de la temporada, además de la lluvia. Con sed, la planta suelta cuadros y bellotas tiernas.',
+      help: 'Lo más que puede darse en la temporada, además de la lluvia; solo se da lo que el cultivo pide, hasta que abre un tercio de las bellotas. Con sed, la planta suelta cuadros y bellotas tiernas.',
     },
   },
   boll: {

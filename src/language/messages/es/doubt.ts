@@ -3,9 +3,9 @@ import type { doubt as english } from '../en/doubt.ts';
 export const doubt: typeof english = {
   heading: '¿De qué conviene dudar?',
   intro:
-    'Una temporada es una sola tirada. Aquí la misma granja se repite muchas veces: cada vez con otro año de clima, otro ruido en los instrumentos, y cada número que nadie ha publicado sorteado de nuevo dentro de su margen.',
+    'Una temporada puede tener buena o mala suerte. Aquí la misma granja se repite muchas veces: cada vez con otro año de clima, otro ruido en los instrumentos, y cada número que nadie ha publicado sorteado de nuevo dentro de su margen.',
   introRecord:
-    'Una temporada es una sola tirada. Aquí la misma granja se repite muchas veces: cada vez con otro ruido en los instrumentos, y cada número que nadie ha publicado sorteado de nuevo dentro de su margen. El clima sigue siendo el del archivo abierto.',
+    'Una temporada puede tener buena o mala suerte. Aquí la misma granja se repite muchas veces: cada vez con otro ruido en los instrumentos, y cada número que nadie ha publicado sorteado de nuevo dentro de su margen. El clima sigue siendo el del archivo abierto.',
   seasons: 'Temporadas por correr',
   start: 'Correr las temporadas',
   again: 'Correrlas otra vez',

@@ -7,7 +7,7 @@ export const practice: typeof english = {
   ours: 'Esta temporada',
   notPrinted: 'no se halló cifra',
   fromMemory: '{range}, de memoria',
-  explain: 'Lo que cuenta la gente del oficio, sin fuente, junto a lo que se leyó y a lo que da esta temporada.',
+  explain: 'Lo que dice la gente del oficio y nadie ha publicado, junto a lo publicado y a lo que da esta temporada.',
   band: '{low} a {high}',
   before: 'del {low} al {high}',
   units: {

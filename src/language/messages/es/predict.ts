@@ -1,7 +1,7 @@
 import type { predict as english } from '../en/predict.ts';
 
 export const predict: typeof english = {
-  turnOn: 'Estimar antes de ver',
+  turnOn: 'Estimar primero el número de cada estación',
   turnOnHelp:
     'Una pregunta antes de los números de cada estación. No se lleva puntuación. El enlace de esta temporada también la hace.',
   yourGuess: 'La estimación',

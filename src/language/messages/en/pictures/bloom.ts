@@ -8,7 +8,7 @@ export const bloom = {
   squareAge: 'A square, {days} old',
   noSquare: 'No square yet',
   notYet: 'the first will come at the first branch that fruits',
-  last: 'The plant drawn is the first by lot that has a flower on the last day shown.',
+  last: 'The plant shown is picked at random among those with a flower on the last day shown.',
   steps: {
     squareOn: 'Its square came on',
     flowerOn: 'Its flower opens on',

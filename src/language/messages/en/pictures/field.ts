@@ -2,7 +2,7 @@ import type { PluralForms } from '../../../fill.ts';
 
 /** Words of the pictures in the field. */
 export const field = {
-  caption: 'One plant of this field, drawn by lot; on the blue, not to scale. One drop: {drop} of water.',
+  caption: 'One plant of this field, picked at random; on the blue, not to scale. One drop: {drop} of water.',
   sun: 'The sun is as big as the day’s heat, {heat}, and its ring turns with it.',
   drops: 'Each drop is {drop} of water over the field.',
   heatSum: '{heat} since planting',

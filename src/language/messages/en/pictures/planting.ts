@@ -23,7 +23,7 @@ export const planting = {
   sowing: 'The planter is at work on {date}: {all} seeds in one day.',
   lying: 'The seed lies in the ground on {date}. It needs {needs} to come up and has had {had}.',
   up: 'On {date} the plants are up: {up} of {all} seeds, {share}. They stand {height} tall, with {nodes} nodes.',
-  air: 'The strip is the air, from the day’s low to its high. Heat counts above {base}; the model keeps no soil temperature.',
+  air: 'The strip beside it is a thermometer: it shows the air from the day’s low to its high. Cotton grows on heat above {base}. The soil’s own temperature is not in the model.',
   rows: {
     upShare: 'Share that came up',
     base: 'Heat counts above',

@@ -15,7 +15,7 @@ export const sewing = {
   caption: 'A snip of cloth: {mass}. Squares on the mat: {square}.',
   captionShort: 'A snip: {mass}. Squares: {square}.',
   see: 'On the table lies one open boll, and beside it the patch that the lint of one boll makes: {size} each way. With seams of {seam} it is {sewn} once sewn in. The lengthwise grain runs along the selvage.',
-  seeBoll: 'The boll is drawn beside the patch to be compared in kind, not measured.',
+  seeBoll: 'The boll lies there to show what the patch was made of; it is not drawn to the patch’s scale.',
   cutSoFar: '{done} of the cloth of one bale is cut: {pieces} in pieces, {offcuts} in offcuts.',
   rows: {
     seam: 'Seam allowance',

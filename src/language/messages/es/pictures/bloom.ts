@@ -9,7 +9,7 @@ export const bloom: typeof english = {
   squareAge: 'Un cuadro de {days}',
   noSquare: 'Todavía no hay cuadros',
   notYet: 'el primero saldrá en la primera rama que da fruto',
-  last: 'La planta dibujada es la primera, al azar, que tiene una flor el último día que se muestra.',
+  last: 'La planta dibujada se eligió al azar entre las que tienen una flor el último día que se muestra.',
   steps: {
     squareOn: 'Su cuadro apareció el',
     flowerOn: 'Su flor se abre el',

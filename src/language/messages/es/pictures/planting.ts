@@ -24,7 +24,7 @@ export const planting: typeof english = {
   sowing: 'La sembradora trabaja el {date}: {all} semillas en un día.',
   lying: 'La semilla está en la tierra el {date}. Necesita {needs} para brotar y ha tenido {had}.',
   up: 'El {date} ya brotaron las plantas: {up} de {all} semillas, {share}. Miden {height} y tienen {nodes} nudos.',
-  air: 'La tira es el aire, de la mínima a la máxima del día. El calor cuenta sobre {base}; el modelo no lleva la temperatura del suelo.',
+  air: 'La tira es un termómetro: muestra el aire, de la mínima a la máxima del día. El algodón crece con el calor sobre {base}. La temperatura del suelo no está en el modelo.',
   rows: {
     upShare: 'Parte que nació',
     base: 'El calor cuenta desde',

@@ -17,7 +17,7 @@ export const sewing: typeof english = {
   caption: 'Un trocito de tela: {mass}. Cuadros de la mesa: {square}.',
   captionShort: 'Un trocito: {mass}. Cuadros: {square}.',
   see: 'Sobre la mesa hay una bellota abierta y a su lado el retazo que sale de la fibra de una bellota: {size} por lado. Con costuras de {seam} queda en {sewn} ya cosido. El hilo de la tela corre paralelo al orillo.',
-  seeBoll: 'La bellota está al lado para comparar qué es, no cuánto mide.',
+  seeBoll: 'La bellota está al lado para mostrar de qué se hizo el retazo; no está dibujada a su escala.',
   cutSoFar: 'Va cortado el {done} de la tela de una paca: {pieces} en piezas y {offcuts} en recortes.',
   rows: {
     seam: 'Margen de costura',
