@@ -22,6 +22,7 @@ const inRow = 5;
 export function Navigation<Page extends PageId>({ pages, current, hrefOf }: NavigationProps<Page>) {
   const { messages } = useWords();
   const { navigation: words } = messages;
+  const about: Partial<Record<PageId, string>> = words.about;
   const narrow = useNarrow('(max-width: 72rem)');
   const tight = useNarrow('(max-width: 100rem)');
   const [open, setOpen] = useState(false);
@@ -29,10 +30,11 @@ export function Navigation<Page extends PageId>({ pages, current, hrefOf }: Navi
   useEffect(() => setOpen(false), [current]);
   const count = narrow ? 0 : tight ? inRow : pages.length;
   const folded = pages.slice(count);
-  const linkTo = (page: Page) => (
+  const linkTo = (page: Page, isFolded: boolean) => (
     <li key={page}>
       <a href={hrefOf(page)} aria-current={page === current ? 'page' : undefined} onClick={() => setOpen(false)}>
         {words.pages[page]}
+        {isFolded && about[page] ? <small>{about[page]}</small> : null}
       </a>
     </li>
   );
@@ -44,7 +46,7 @@ export function Navigation<Page extends PageId>({ pages, current, hrefOf }: Navi
         if (event.key === 'Escape') setOpen(false);
       }}
     >
-      {count > 0 ? <ul>{pages.slice(0, count).map(linkTo)}</ul> : null}
+      {count > 0 ? <ul>{pages.slice(0, count).map((page) => linkTo(page, false))}</ul> : null}
       {folded.length > 0 ? (
         <div class="navigation-more">
           <button
@@ -61,7 +63,7 @@ export function Navigation<Page extends PageId>({ pages, current, hrefOf }: Navi
             {narrow ? words.menu : words.more}
           </button>
           <ul id={id} class="navigation-folded" hidden={!open}>
-            {folded.map(linkTo)}
+            {folded.map((page) => linkTo(page, true))}
           </ul>
         </div>
       ) : null}

@@ -38,7 +38,12 @@ export interface SourcedText {
 }
 
 /** What the season gives, as it is printed, with its working; null where it did not come so far. */
-export function answerText(season: Season, station: StationId, words: Words): (SourcedText & { value: number }) | null {
+export function answerText(
+  season: Season,
+  station: StationId,
+  words: Words,
+  place = 'guess/',
+): (SourcedText & { value: number }) | null {
   const { answer, quantity, reading } = predictions[station];
   const value = answer(season);
   if (value === null) return null;
@@ -48,7 +53,7 @@ export function answerText(season: Season, station: StationId, words: Words): (S
   const asked = shown
     ? ({ topic: 'reading', station, key: shown.key } as const)
     : answerAsked(season, station, text, words);
-  return { value, text, source: workingSource(season, words, asked, question, 'guess/') };
+  return { value, text, source: workingSource(season, words, asked, question, place) };
 }
 
 /** A sentence cut at its figures: words alone, or a figure with what opens it. */

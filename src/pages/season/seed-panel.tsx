@@ -10,6 +10,7 @@ import type { SeedKey } from '../../workings/seed.ts';
 import { hashOf } from '../route.ts';
 import { followWords } from './follow-words.ts';
 import { oneBaleShare } from './ledger-panel.tsx';
+import { answerText } from './predict-text.ts';
 import { workingSource } from './working-source.ts';
 
 /** What an oil mill makes of the seed that came with one bale. */
@@ -28,8 +29,13 @@ export function SeedPanel({ season }: { readonly season: Season }) {
     [words.loss, 'lossKg'],
   ];
   const said = followWords(all.language);
-  const [cameBefore, cameAfter] = said.seedCame.split('{mass}');
   const cameSource = workingSource(season, all, { topic: 'seed', key: 'seedKg' }, messages.parts.seed, 'came/');
+  const share = answerText(season, 'ginning', all, 'came/share/');
+  if (!share) return null;
+  const came = {
+    mass: { text: formats.mass(seedKg).text, source: cameSource },
+    share,
+  };
   const line = (name: string, key: SeedKey, kg: number) => {
     const source = workingSource(season, all, { topic: 'seed', key }, name);
     return (
@@ -51,11 +57,18 @@ export function SeedPanel({ season }: { readonly season: Season }) {
         <TrustMark trust={{ mark: 'memory', source: messages.readings.oilMillShares }} label={words.heading} />
       </h2>
       <p>
-        {cameBefore}
-        <WorkingNumber text={formats.mass(seedKg).text} source={cameSource} />
-        {cameAfter} <a href={hashOf({ page: 'ask', id: 'where-the-seed-goes' })}>{said.seedAsk}</a>
+        {said.seedCame
+          .split(/\{(mass|share)\}/)
+          .map((piece) =>
+            piece === 'mass' || piece === 'share' ? (
+              <WorkingNumber key={piece} text={came[piece].text} source={came[piece].source} />
+            ) : (
+              piece
+            ),
+          )}{' '}
+        <a href={hashOf({ page: 'ask', id: 'where-the-seed-goes' })}>{said.seedAsk}</a>
       </p>
-      <WorkingPlace sources={[cameSource]} />
+      <WorkingPlace sources={[cameSource, came.share.source]} />
       <table>
         <caption class="caption">{messages.readings.seedOfOneBale}</caption>
         <tbody>

@@ -4,7 +4,7 @@ export const follow = {
   all: 'All parts',
   hint: 'Point at a band, or pick a part, to follow it.',
   seedCame:
-    'With the lint of one bale came {mass} of seed. It goes to the seed house, and an oil mill makes oil, meal, hulls and linters of it.',
+    'Of the load brought to the gin, {share} by weight was seed: {mass} with the lint of one bale. It goes to the seed house, and an oil mill makes oil, meal, hulls and linters of it.',
   seedAsk: 'Question: where does the seed go?',
   left: 'No {part} comes this far: the last of it left at {station}.',
   toCome: 'No {part} yet: it comes in at {station}.',

@@ -15,6 +15,17 @@ export const navigation = {
     sources: 'Sources',
     model: 'The model',
   },
+  /** What a page is for, said where the pages unfold. */
+  about: {
+    season: 'from planting to the sewing table',
+    bench: 'a cotton, a yarn and a cloth of your choice',
+    trace: 'from your quilt back to the field',
+    lessons: 'short readings, with something to do at home',
+    ask: 'a dozen, answered with numbers',
+    farm: 'your own field, gin and mill',
+    sources: 'where every number is from',
+    model: 'how it reckons, and where it is wrong',
+  },
   doors: {
     heading: {
       us: 'One boll makes a patch about four inches square.',

@@ -66,7 +66,7 @@ export const scenes = {
     speed: 'Speed',
     speeds: { byDay: 'By day', byWeek: 'By week', byStage: 'By stage' },
     /** Where time is work, not days. */
-    workSpeeds: { byDay: 'Slow', byWeek: 'Medium', byStage: 'By stage' },
+    workSpeeds: { byDay: 'Slow', byWeek: 'Medium', byStage: 'Fast' },
     events: {
       planted: 'Planted',
       emerged: 'Seedlings up',

@@ -5,7 +5,7 @@ export const follow: typeof en = {
   all: 'Todas las partes',
   hint: 'Toque una banda, o elija una parte, para seguirla.',
   seedCame:
-    'Con la fibra de una paca vinieron {mass} de semilla. Va a la bodega de semilla, y un molino de aceite saca de ella aceite, harina, cascarilla y línteres.',
+    'De la carga que llegó a la desmotadora, {share} en peso era semilla: {mass} con la fibra de una paca. Va a la bodega de semilla, y un molino de aceite saca de ella aceite, harina, cascarilla y línteres.',
   seedAsk: 'Pregunta: ¿adónde va la semilla?',
   left: '{part}: hasta aquí no llega nada; lo último salió en {station}.',
   toCome: '{part}: todavía nada; entra en {station}.',

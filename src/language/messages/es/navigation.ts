@@ -17,6 +17,16 @@ export const navigation: typeof english = {
     sources: 'Fuentes',
     model: 'El modelo',
   },
+  about: {
+    season: 'de la siembra a la mesa de costura',
+    bench: 'un algodón, un hilo y una tela a elegir',
+    trace: 'del quilt de vuelta al campo',
+    lessons: 'lecturas breves, con algo que hacer en casa',
+    ask: 'una docena, contestadas con números',
+    farm: 'campo, desmotadora e hilandería propios',
+    sources: 'de dónde viene cada número',
+    model: 'cómo calcula y en qué se equivoca',
+  },
   doors: {
     heading: {
       us: 'Una bellota de algodón da un retazo de unas cuatro pulgadas por lado.',

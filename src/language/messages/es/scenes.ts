@@ -67,7 +67,7 @@ export const scenes: typeof english = {
     today: '{heat} unidades de calor, {stitch} por puntada. Lluvia {rain}. Abiertas {open}.',
     speed: 'Velocidad',
     speeds: { byDay: 'Por día', byWeek: 'Por semana', byStage: 'Por etapa' },
-    workSpeeds: { byDay: 'Lento', byWeek: 'Medio', byStage: 'Por etapa' },
+    workSpeeds: { byDay: 'Lento', byWeek: 'Medio', byStage: 'Rápido' },
     events: {
       planted: 'Siembra',
       emerged: 'Nacen las plantas',
