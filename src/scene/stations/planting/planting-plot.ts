@@ -43,7 +43,7 @@ export interface PlantingPlot {
 }
 
 /** Height of the strip across the sky, of the text size. */
-const STRIP_LINES = 4.1;
+const STRIP_LINES = 4.6;
 
 interface Captions {
   readonly caption: (feet: number) => string;

@@ -7,7 +7,7 @@ export const spinning: typeof english = {
     millTrash: 'Basura {mass}',
     cardStrips: 'De carda {mass}',
     comberNoil: 'Noil {mass}',
-    hardWaste: 'Desperdicio {mass}',
+    hardWaste: 'Desecho {mass}',
     invisibleLoss: 'Polvo y pelusa {mass}',
     evaporated: 'Evaporado {mass}',
     bale: 'Sigue en paca {mass}',
