@@ -71,6 +71,20 @@ export function useBrowser(extraFlags: readonly string[] = []): void {
   });
 }
 
+/** Waits until no part of the page has yet to take up what it was given, and what it took up is drawn. */
+export async function settled(page: Page): Promise<void> {
+  await page.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        const look = () =>
+          requestAnimationFrame(() =>
+            setTimeout(() => (document.querySelector('[aria-busy=true]') === null ? done() : look())),
+          );
+        look();
+      }),
+  );
+}
+
 /** The address of a path of the site. */
 export const siteUrl = (path = ''): string => new URL(path, inject('siteAddress')).href;
 

@@ -15,7 +15,7 @@ export async function openPanel(
   const panel = opened.page.locator('.doubt-panel');
   await panel.waitFor();
   await opened.page.locator('.scene svg').waitFor();
-  await panel.getByRole('radio', { name: seasons }).check({ force: true });
+  await panel.getByRole('radio', { name: seasons }).press('Space');
   return { ...opened, panel, run: panel.locator('.doubt-start .patch-button') };
 }
 

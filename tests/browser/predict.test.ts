@@ -50,7 +50,7 @@ test(
       .toBeLessThanOrEqual(0);
 
     await page.locator('.quilt-map button').nth(1).click();
-    await panel.getByRole('radio').nth(3).check({ force: true });
+    await panel.getByRole('radio').nth(3).press('Space');
     await expect
       .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth))
       .toBeLessThanOrEqual(0);
@@ -105,7 +105,7 @@ test(
     const undo = page.getByRole('button', { name: 'Undo the last choice' });
     expect(await undo.count()).toBe(0);
     const byHand = page.locator('.decisions-panel').getByRole('radio', { name: 'Hand' });
-    await byHand.check({ force: true });
+    await byHand.press('Space');
     const line = page.locator('.choice-result', { hasText: 'Your last choice:' });
     await line.waitFor();
     expect(await page.locator('.choice-result, .downstream-line').allInnerTexts()).toEqual([
@@ -126,7 +126,7 @@ test(
     expect(await table()).toBe(numbers);
     expect(await line.count()).toBe(0);
     expect(await undo.getAttribute('aria-disabled')).toBe('true');
-    await byHand.check({ force: true });
+    await byHand.press('Space');
     await line.waitFor();
     await page.keyboard.press('Control+z');
     await expect.poll(() => page.evaluate(() => location.hash)).toBe(hash);

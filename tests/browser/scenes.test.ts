@@ -4,7 +4,7 @@ import { openStream } from '../../src/model/random.ts';
 import { stationIds } from '../../src/model/station.ts';
 import { stationPictures } from '../../src/pages/season/pictures/station-pictures.ts';
 import { propertySeed } from '../laws/runs.ts';
-import { openPage, useBrowser } from './browser.ts';
+import { openPage, settled, useBrowser } from './browser.ts';
 import { readTwin, shownSeason, twinOf } from './season-of-page.ts';
 
 useBrowser();
@@ -39,7 +39,7 @@ const actions: readonly ((page: Page, chance: () => number) => Promise<string>)[
     const count = await radios.count();
     if (count === 0) return 'nothing to choose';
     const radio = radios.nth(Math.floor(chance() * count));
-    await radio.check({ force: true });
+    await radio.press('Space');
     return `chose ${await radio.getAttribute('value')}`;
   },
   async (page, chance) => {
@@ -81,6 +81,7 @@ test('after each of fifty random actions the words and the table of the scene ar
   const chance = openStream(propertySeed, 'scene').uniform;
   for (let i = 0; i < 50; i++) {
     const action = actions[Math.floor(chance() * actions.length)]!;
+    await settled(page);
     const did = `${i}: ${await action(page, chance)}`;
     await expectTwin(page, did);
   }

@@ -38,7 +38,7 @@ test.each(long ? played : played.slice(1))(
   async ({ language, first, byStage, finished, leftOver }) => {
     const { page, axe, finish } = await openPage({ language });
     await page.getByRole('link', { name: first }).click();
-    await page.getByRole('radio', { name: byStage }).check({ force: true });
+    await page.getByRole('radio', { name: byStage }).press('Space');
     await page.getByText(finished).first().waitFor({ timeout: 60_000 });
     expect(await axe()).toEqual([]);
     expect(await page.locator('main.season').getAttribute('data-station')).toBe('sewing');
@@ -99,7 +99,7 @@ test('a decision shows at once what it changed, against the choice before', asyn
   const changed = page.locator('.twin-changed');
   await changed.getByText('Turnout').waitFor();
   expect(await changed.getByText('Before').count()).toBe(0);
-  await page.getByRole('radio', { name: '3', exact: true }).check({ force: true });
+  await page.getByRole('radio', { name: '3', exact: true }).press('Space');
   await changed.getByText('Before').waitFor();
   expect(await changed.locator('tr.changed').count()).toBeGreaterThan(1);
   expect(page.url()).toContain('set=');
@@ -108,7 +108,7 @@ test('a decision shows at once what it changed, against the choice before', asyn
 
 test('a link brings back the same numbers', async () => {
   const { page, finish } = await openPage({ path: '#/season/ginning', reducedMotion: true });
-  await page.getByRole('radio', { name: '0', exact: true }).check({ force: true });
+  await page.getByRole('radio', { name: '0', exact: true }).press('Space');
   await page.locator('.twin-changed tr.changed').first().waitFor();
   // The ledger comes in its turn.
   await page.locator('[aria-busy=true]').first().waitFor({ state: 'detached' });

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { stationIds } from '../../src/model/station.ts';
 import { long, propertySeed } from '../laws/runs.ts';
-import { openPage, useBrowser } from './browser.ts';
+import { openPage, settled, useBrowser } from './browser.ts';
 import { closedNumbers, mismatches, numberKeys } from './working-numbers.ts';
 
 useBrowser();
@@ -22,6 +22,7 @@ async function openStation(station: string, farm = 'coastal-plain', options: Par
   const path = `#/season/${station}?v=1&farm=${farm}&seed=1`;
   const opened = await openPage({ path, reducedMotion: true, ...options });
   await opened.page.locator(`main[data-station=${station}] .scene svg`).waitFor();
+  await settled(opened.page);
   return opened;
 }
 /** Another station of the same farm, on the page that is open. */
@@ -30,6 +31,7 @@ async function goTo(page: Page, station: string, farm = 'coastal-plain') {
     location.hash = hash;
   }, `#/season/${station}?v=1&farm=${farm}&seed=1`);
   await page.locator(`main[data-station=${station}] .scene svg`).waitFor();
+  await settled(page);
 }
 const openNumber = (page: Page, key: string) => page.locator(`[data-working="${key}"]`);
 const panel = (page: Page) => page.locator('#working-panel');
@@ -66,6 +68,7 @@ test('on a phone, in kilograms, the list of the ledger opens its numbers too', a
     .or(page.getByText('kg, mm'))
     .first()
     .click();
+  await settled(page);
   const keys = await numberKeys(page);
   expect(await closedNumbers(page)).toEqual([]);
   expect(await mismatches(page, picksOf(keys, propertySeed))).toEqual([]);
@@ -87,7 +90,7 @@ describe('at one station', () => {
   test('what was there before a choice opens the working of that season', async () => {
     const { page } = opened;
     const before = await openNumber(page, 'ginning/turnout').innerText();
-    await page.getByRole('radio', { name: '0', exact: true }).check({ force: true });
+    await page.getByRole('radio', { name: '0', exact: true }).press('Space');
     const was = openNumber(page, 'before/ginning/turnout');
     expect(await was.innerText()).toBe(before);
     expect(await mismatches(page, ['ginning/turnout', 'before/ginning/turnout'])).toEqual([]);
@@ -98,7 +101,7 @@ describe('at one station', () => {
     await openNumber(page, 'ginning/turnout').click();
     const result = panel(page).locator('.working-result');
     const before = await result.innerText();
-    await page.getByRole('radio', { name: '3', exact: true }).check({ force: true });
+    await page.getByRole('radio', { name: '3', exact: true }).press('Space');
     await expect.poll(() => result.innerText()).not.toBe(before);
     expect(await result.innerText()).toBe(await openNumber(page, 'ginning/turnout').innerText());
   });

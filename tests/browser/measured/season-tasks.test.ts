@@ -41,7 +41,7 @@ async function decide(page: Page) {
     await page.keyboard.press('ArrowRight');
     await settled(page);
     await page.keyboard.press('ArrowLeft');
-  } else await page.locator('.decisions-panel input[type=radio]:enabled:not(:checked)').first().check({ force: true });
+  } else await page.locator('.decisions-panel input[type=radio]:enabled:not(:checked)').first().press('Space');
   await settled(page);
 }
 
