@@ -24,7 +24,7 @@ test(
     await page.keyboard.press('ArrowRight');
     await panel.getByRole('button', { name: 'This is my guess' }).press('Enter');
     await page.locator('.predict-panel[data-state=answered]').waitFor();
-    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H2');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('H2');
     expect(await panel.locator('dd').allInnerTexts()).toEqual(['51%', expect.stringMatching(/^5\d\.\d%$/)]);
     await page.locator('.what-changed').first().waitFor();
     const keys = (await numberKeys(page)).filter((key) => key.startsWith('guess/'));
