@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { paintSvg } from '../../scene/paint-svg.ts';
+import { shortParts } from '../../scene/trace/short-parts.ts';
 import type { TraceDrawing } from '../../scene/trace/trace-drawing.ts';
 import { traceScene } from '../../scene/trace/trace-scene.ts';
 import { Picture } from '../../ui/picture.tsx';
@@ -38,7 +39,7 @@ interface Painted {
 function* painting({ drawingAt, theme }: Pick<TraceFigureProps, 'drawingAt' | 'theme'>, width: number, id: number) {
   const { list, ...size } = traceScene(drawingAt(width, letterScale()), width);
   let stretches: readonly string[] = [];
-  for (const mark of list) {
+  for (const mark of shortParts(list)) {
     yield { id, stretches };
     stretches = [...stretches, paintSvg([mark], { width: size.width, height: size.height, theme })];
   }
@@ -101,7 +102,13 @@ export function TraceFigure({ traced, name, said, theme, drawingAt }: TraceFigur
   return (
     <figure class="trace-picture" ref={place}>
       {pictures.map(({ id, stretches }, at) => (
-        <div key={id} class={at === 0 ? 'trace-layers' : 'trace-layers trace-next'} role="img" aria-label={alt}>
+        <div
+          key={id}
+          class={at === 0 ? 'trace-layers' : 'trace-layers trace-next'}
+          role="img"
+          aria-label={alt}
+          aria-hidden={at > 0}
+        >
           {stretches.map((svg, i) => (
             <Picture key={i} svg={svg} alt="" />
           ))}
