@@ -6,12 +6,9 @@ import { type TaggedBale, taggedBales } from '../../../lessons/tagged-bale.ts';
 import { baleShapeFacts } from '../../../model/gin/press-facts.ts';
 import { MM_PER_INCH } from '../../../model/units.ts';
 import { baleAndTag, baleAndTagHeight } from '../../../scene/lessons/bale-and-tag.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 const shown = [1, 23, 42, 60] as const;
 type Shown = (typeof shown)[number];
@@ -87,27 +84,17 @@ export function BaleAndTag({ bale: given }: { readonly bale?: string }) {
   };
   const ids = Object.keys(columns) as (keyof typeof columns)[];
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={shown.map((number) => ({ value: number, label: formats.count(number) }))}
-          value={chosen}
-          onChoose={setChosen}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.pick, ...ids.map((id) => text.columns[id])]}
-          rows={all
-            .filter(({ number }) => shown.some((one) => one === number))
-            .map((one) => ({ name: formats.count(one.number), cells: ids.map((id) => columns[id](one)) }))}
-        />
-      }
+      options={shown.map((number) => ({ value: number, label: formats.count(number) }))}
+      value={chosen}
+      onChoose={setChosen}
+      draw={draw}
+      head={[text.pick, ...ids.map((id) => text.columns[id])]}
+      rows={all
+        .filter(({ number }) => shown.some((one) => one === number))
+        .map((one) => ({ name: formats.count(one.number), cells: ids.map((id) => columns[id](one)) }))}
     />
   );
 }

@@ -3,12 +3,9 @@ import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
 import { strengthCottons, threadStrength, threadSystems } from '../../../lessons/thread-strength.ts';
 import { strengthStrips, strengthStripsHeight } from '../../../scene/lessons/strength-strips.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 type System = (typeof threadSystems)[number];
 
@@ -46,34 +43,24 @@ export function BundleAndYarn({ system: given }: { readonly system?: string }) {
   );
   const says = fill(text.says, { system: text.systems[system] });
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={threadSystems.map((value) => ({ value, label: text.systems[value] }))}
-          value={system}
-          onChoose={setSystem}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.cotton, text.bundle, ...threadSystems.map((each) => text.systems[each])]}
-          rows={strengthCottons.map((id) => ({
-            name: cottons[id],
-            cells: [
-              formats.yarnStrength(threadStrength(id, 'ringCarded').bundleCnPerTex).text,
-              ...threadSystems.map((each) => {
-                const { threadCnPerTex, share } = threadStrength(id, each);
-                return `${formats.yarnStrength(threadCnPerTex).text} (${formats.percent(100 * share, 0)})`;
-              }),
-            ],
-          }))}
-        />
-      }
+      options={threadSystems.map((value) => ({ value, label: text.systems[value] }))}
+      value={system}
+      onChoose={setSystem}
+      draw={draw}
+      head={[text.cotton, text.bundle, ...threadSystems.map((each) => text.systems[each])]}
+      rows={strengthCottons.map((id) => ({
+        name: cottons[id],
+        cells: [
+          formats.yarnStrength(threadStrength(id, 'ringCarded').bundleCnPerTex).text,
+          ...threadSystems.map((each) => {
+            const { threadCnPerTex, share } = threadStrength(id, each);
+            return `${formats.yarnStrength(threadCnPerTex).text} (${formats.percent(100 * share, 0)})`;
+          }),
+        ],
+      }))}
     />
   );
 }

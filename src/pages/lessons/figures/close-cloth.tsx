@@ -4,14 +4,11 @@ import { useWords } from '../../../language/words.ts';
 import { listedCloth, warpNeOf } from '../../../lessons/listed-cloths.ts';
 import { MM_PER_INCH } from '../../../model/units.ts';
 import { closeCloth, closeClothHeight } from '../../../scene/lessons/close-cloth.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
 import { numberText, type Writable } from '../number-text.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { drawnThreads } from './drawn-threads.ts';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 const cloths = ['gauze', 'quilting', 'percale', 'lawn', 'denim', 'sateenFine'] as const;
 type ShownCloth = (typeof cloths)[number];
@@ -66,28 +63,18 @@ export function CloseCloth({ cloth: given }: { readonly cloth?: string }) {
     count: rows.count({ name: chosen, cloth: now }),
   });
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={cloths.map((name) => ({ value: name, label: lessons.figures.cloths[name] }))}
-          value={chosen}
-          onChoose={setChosen}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.pick, ...(Object.keys(rows) as (keyof typeof rows)[]).map((id) => text.rows[id])]}
-          rows={all.map((one) => ({
-            name: lessons.figures.cloths[one.name],
-            cells: Object.values(rows).map((row) => row(one)),
-          }))}
-        />
-      }
+      options={cloths.map((name) => ({ value: name, label: lessons.figures.cloths[name] }))}
+      value={chosen}
+      onChoose={setChosen}
+      draw={draw}
+      head={[text.pick, ...(Object.keys(rows) as (keyof typeof rows)[]).map((id) => text.rows[id])]}
+      rows={all.map((one) => ({
+        name: lessons.figures.cloths[one.name],
+        cells: Object.values(rows).map((row) => row(one)),
+      }))}
     />
   );
 }

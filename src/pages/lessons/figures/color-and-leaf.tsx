@@ -3,12 +3,9 @@ import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
 import { chartBorders, type GradedSampleId, gradedSample, gradedSampleIds } from '../../../lessons/graded-samples.ts';
 import { colorAndLeaf, colorAndLeafHeight } from '../../../scene/lessons/color-and-leaf.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 export const colorAndLeafDoc: FigureDoc = {
   name: 'ColorAndLeaf',
@@ -49,34 +46,24 @@ export function ColorAndLeaf({ sample: given }: { readonly sample?: string }) {
     [chosen, text],
   );
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={gradedSampleIds.map((id) => ({ value: id, label: text.samples[id] }))}
-          value={chosen}
-          onChoose={setChosen}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.pick, 'Rd', '+b', text.grade, text.leafArea, text.leafGrade]}
-          rows={gradedSampleIds.map(gradedSample).map((each) => ({
-            name: text.samples[each.id],
-            cells: [
-              formats.number(each.rd, 0),
-              formats.number(each.b, 1),
-              `${each.code} ${each.name}`,
-              formats.percent(each.trashPercent, 2),
-              String(each.leaf),
-            ],
-          }))}
-        />
-      }
+      options={gradedSampleIds.map((id) => ({ value: id, label: text.samples[id] }))}
+      value={chosen}
+      onChoose={setChosen}
+      draw={draw}
+      head={[text.pick, 'Rd', '+b', text.grade, text.leafArea, text.leafGrade]}
+      rows={gradedSampleIds.map(gradedSample).map((each) => ({
+        name: text.samples[each.id],
+        cells: [
+          formats.number(each.rd, 0),
+          formats.number(each.b, 1),
+          `${each.code} ${each.name}`,
+          formats.percent(each.trashPercent, 2),
+          String(each.leaf),
+        ],
+      }))}
     />
   );
 }

@@ -5,12 +5,9 @@ import { type CutDegrees, cutCloth, cutDegrees, cutStretchPercent } from '../../
 import { lockingAngle } from '../../../model/cloth/trellis.ts';
 import { RADIANS_PER_DEGREE } from '../../../model/units.ts';
 import { cutStrips, cutStripsHeight } from '../../../scene/lessons/cut-strips.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 export const cutOnGrainDoc: FigureDoc = {
   name: 'CutOnGrain',
@@ -43,28 +40,18 @@ export function CutOnGrain({ degrees: given }: { readonly degrees?: string }) {
   );
   const says = fill(text.says, { cut: text.cuts[degrees], stretch: percent(stretch) });
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={cutDegrees.map((each) => ({ value: each, label: text.cuts[each] }))}
-          value={degrees}
-          onChoose={setDegrees}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.angle, text.stretch]}
-          rows={tableDegrees.map((each) => ({
-            name: `${words.formats.count(each)}°`,
-            cells: [percent(cutStretchPercent(each))],
-          }))}
-        />
-      }
+      options={cutDegrees.map((each) => ({ value: each, label: text.cuts[each] }))}
+      value={degrees}
+      onChoose={setDegrees}
+      draw={draw}
+      head={[text.angle, text.stretch]}
+      rows={tableDegrees.map((each) => ({
+        name: `${words.formats.count(each)}°`,
+        cells: [percent(cutStretchPercent(each))],
+      }))}
     />
   );
 }

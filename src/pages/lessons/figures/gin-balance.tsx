@@ -12,12 +12,9 @@ import { lessonSeed } from '../../../lessons/lesson-season.ts';
 import { runSeason } from '../../../model/chain.ts';
 import { farmOf } from '../../../model/farms.ts';
 import { ginBalanceHeight, ginBalanceMarks } from '../../../scene/lessons/gin-balance.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 const harvests = { picked: 'coastal-plain', stripped: 'high-plains-dryland', byHand: 'hand-picked-1930s' } as const;
 type Harvest = keyof typeof harvests;
@@ -74,31 +71,22 @@ export function GinBalance({ harvest: given }: { readonly harvest?: string }) {
   );
   const cell = (value: number) => formats.mass(value, 0).text;
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={harvestIds.map((id) => ({ value: id, label: text.harvests[id] }))}
-          value={harvest}
-          onChoose={setHarvest}
-        />
-      }
-      picture={<DrawnPicture alt={says} widest={widest} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.harvests[harvest], ...streamParts.map((part) => text.parts[part])]}
-          rows={[
-            { name: text.steps.module, stream: into },
-            ...steps
-              .filter(({ taken }) => streamKg(taken) > 0)
-              .map(({ step, taken }) => ({ name: text.takenAt[step], stream: taken })),
-            { name: text.bale, stream: steps.at(-1)!.left },
-          ].map(({ name, stream }) => ({ name, cells: streamParts.map((part) => cell(stream[part])) }))}
-        />
-      }
+      options={harvestIds.map((id) => ({ value: id, label: text.harvests[id] }))}
+      value={harvest}
+      onChoose={setHarvest}
+      widest={widest}
+      draw={draw}
+      head={[text.harvests[harvest], ...streamParts.map((part) => text.parts[part])]}
+      rows={[
+        { name: text.steps.module, stream: into },
+        ...steps
+          .filter(({ taken }) => streamKg(taken) > 0)
+          .map(({ step, taken }) => ({ name: text.takenAt[step], stream: taken })),
+        { name: text.bale, stream: steps.at(-1)!.left },
+      ].map(({ name, stream }) => ({ name, cells: streamParts.map((part) => cell(stream[part])) }))}
     />
   );
 }

@@ -3,12 +3,9 @@ import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
 import { farmSummer, type SummerFarmId, summerEvents, summerFarmIds } from '../../../lessons/plant-summer.ts';
 import { plantSummerHeight, plantSummerMarks } from '../../../scene/lessons/plant-summer.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 export const plantSummerDoc: FigureDoc = {
   name: 'PlantSummer',
@@ -68,35 +65,25 @@ export function PlantSummer({ farm: given }: { readonly farm?: string }) {
     [farm, formats, text],
   );
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={summerFarmIds.map((id) => ({ value: id, label: text.farms[id] }))}
-          value={farm}
-          onChoose={setFarm}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.pick, ...summers.map(({ id }) => text.farms[id])]}
-          rows={[
-            ...summerEvents.map((event) => ({
-              name: text.events[event],
-              cells: summers.map((one) => formats.day(one.events[event])),
-            })),
-            ...countKeys.map((key) => ({
-              name: text.most[key],
-              cells: summers.map((one) => formats.number(one.most[key].count, 1)),
-            })),
-            { name: text.openOfHundred, cells: summers.map((one) => formats.number(one.openOfHundred, 0)) },
-          ]}
-        />
-      }
+      options={summerFarmIds.map((id) => ({ value: id, label: text.farms[id] }))}
+      value={farm}
+      onChoose={setFarm}
+      draw={draw}
+      head={[text.pick, ...summers.map(({ id }) => text.farms[id])]}
+      rows={[
+        ...summerEvents.map((event) => ({
+          name: text.events[event],
+          cells: summers.map((one) => formats.day(one.events[event])),
+        })),
+        ...countKeys.map((key) => ({
+          name: text.most[key],
+          cells: summers.map((one) => formats.number(one.most[key].count, 1)),
+        })),
+        { name: text.openOfHundred, cells: summers.map((one) => formats.number(one.openOfHundred, 0)) },
+      ]}
     />
   );
 }

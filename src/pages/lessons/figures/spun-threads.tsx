@@ -6,13 +6,10 @@ import { yarnDiameterMm } from '../../../model/cloth/diameter.ts';
 import type { Yarn } from '../../../model/mill/yarn.ts';
 import { MM_PER_INCH } from '../../../model/units.ts';
 import { type ThreadRow, threadRows, threadRowsHeight } from '../../../scene/lessons/thread-rows.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
 import { numberText, type Writable } from '../number-text.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 const counts = [10, 20, 30, 40, 60] as const;
 
@@ -78,28 +75,18 @@ export function SpunThreads({ count: given }: { readonly count?: string }) {
     ...(threads.some(({ yarn }) => yarn === null) ? [text.saysNone] : []),
   ].join(' ');
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={counts.map((each) => ({ value: each, label: write({ as: 'yarnCount', value: each }) }))}
-          value={count}
-          onChoose={setCount}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[countText, ...threads.map(({ system }) => text.systems[system])]}
-          rows={(Object.keys(rows) as (keyof typeof rows)[]).map((row) => ({
-            name: text.rows[row],
-            cells: threads.map((thread) => cell(rows[row](thread))),
-          }))}
-        />
-      }
+      options={counts.map((each) => ({ value: each, label: write({ as: 'yarnCount', value: each }) }))}
+      value={count}
+      onChoose={setCount}
+      draw={draw}
+      head={[countText, ...threads.map(({ system }) => text.systems[system])]}
+      rows={(Object.keys(rows) as (keyof typeof rows)[]).map((row) => ({
+        name: text.rows[row],
+        cells: threads.map((thread) => cell(rows[row](thread))),
+      }))}
     />
   );
 }

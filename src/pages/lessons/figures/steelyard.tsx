@@ -4,12 +4,9 @@ import { useWords } from '../../../language/words.ts';
 import { bollsInPounds, poiseInches } from '../../../lessons/steelyard.ts';
 import { steelyardFacts } from '../../../model/harvest/labour-facts.ts';
 import { steelyardHeight, steelyardMarks } from '../../../scene/lessons/steelyard.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 const weights = [10, 25, 50, 75, 100] as const;
 const mostLb = weights.at(-1)!;
@@ -57,25 +54,15 @@ export function Steelyard({ pounds: given }: { readonly pounds?: string }) {
     [pounds, formats],
   );
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={weights.map((lb) => ({ value: lb, label: weight(lb) }))}
-          value={pounds}
-          onChoose={setPounds}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.rows.sack, text.rows.arm, text.rows.bolls]}
-          rows={weights.map((lb) => ({ name: weight(lb), cells: [arm(poiseInches(lb)), bolls(lb)] }))}
-        />
-      }
+      options={weights.map((lb) => ({ value: lb, label: weight(lb) }))}
+      value={pounds}
+      onChoose={setPounds}
+      draw={draw}
+      head={[text.rows.sack, text.rows.arm, text.rows.bolls]}
+      rows={weights.map((lb) => ({ name: weight(lb), cells: [arm(poiseInches(lb)), bolls(lb)] }))}
     />
   );
 }

@@ -3,14 +3,11 @@ import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
 import { type Swatch, type SwatchOrder, swatches, swatchOrders } from '../../../lessons/swatches.ts';
 import { swatchCard, swatchCardHeight } from '../../../scene/lessons/swatch-card.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
 import { numberText, type Writable } from '../number-text.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { drawnThreads } from './drawn-threads.ts';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 export const swatchGuideDoc: FigureDoc = {
   name: 'SwatchGuide',
@@ -53,28 +50,18 @@ export function SwatchGuide({ order: given }: { readonly order?: string }) {
   );
   const says = fill(text.says[order], { times: words.formats.count(times) });
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={swatchOrders.map((each) => ({ value: each, label: text.orders[each] }))}
-          value={order}
-          onChoose={setOrder}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.cloth, ...(Object.keys(columns) as (keyof typeof columns)[]).map((id) => text.columns[id])]}
-          rows={all.map((swatch) => ({
-            name: cloths[swatch.id],
-            cells: Object.values(columns).map((column) => column(swatch)),
-          }))}
-        />
-      }
+      options={swatchOrders.map((each) => ({ value: each, label: text.orders[each] }))}
+      value={order}
+      onChoose={setOrder}
+      draw={draw}
+      head={[text.cloth, ...(Object.keys(columns) as (keyof typeof columns)[]).map((id) => text.columns[id])]}
+      rows={all.map((swatch) => ({
+        name: cloths[swatch.id],
+        cells: Object.values(columns).map((column) => column(swatch)),
+      }))}
     />
   );
 }

@@ -3,12 +3,9 @@ import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
 import { type LadderId, type LadderThread, ladder, ladderIds } from '../../../lessons/thread-ladder.ts';
 import { threadRows, threadRowsHeight } from '../../../scene/lessons/thread-rows.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 import { thicknessText } from './thickness-text.ts';
 
 export const threadLadderDoc: FigureDoc = {
@@ -57,28 +54,18 @@ export function ThreadLadder({ threads: given }: { readonly threads?: string }) 
   );
   const says = fill(text.says[chosen], { times: words.formats.count(times) });
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={ladderIds.map((id) => ({ value: id, label: text.picks[id] }))}
-          value={chosen}
-          onChoose={setChosen}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.thread, ...(Object.keys(systems) as (keyof typeof systems)[]).map((id) => text.systems[id])]}
-          rows={threads.map((thread) => ({
-            name: names[thread.id] ?? thread.id,
-            cells: Object.values(systems).map((write) => write(thread)),
-          }))}
-        />
-      }
+      options={ladderIds.map((id) => ({ value: id, label: text.picks[id] }))}
+      value={chosen}
+      onChoose={setChosen}
+      draw={draw}
+      head={[text.thread, ...(Object.keys(systems) as (keyof typeof systems)[]).map((id) => text.systems[id])]}
+      rows={threads.map((thread) => ({
+        name: names[thread.id] ?? thread.id,
+        cells: Object.values(systems).map((write) => write(thread)),
+      }))}
     />
   );
 }

@@ -5,12 +5,9 @@ import { type WashedCloth, type WashedClothId, washedCloth, washedClothIds } fro
 import { yarnDiameterMm } from '../../../model/cloth/diameter.ts';
 import { inchesFromMillimetres } from '../../../model/units.ts';
 import { threadWaves } from '../../../scene/lessons/thread-waves.ts';
-import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { useLesson } from '../lesson-frame.ts';
-import { DrawnPicture } from './drawn-picture.tsx';
+import { ChoiceFigure } from './choice-figure.tsx';
 import { type FigureDoc, optionValue } from './figure.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumberTable } from './number-table.tsx';
 
 export const washedThreadDoc: FigureDoc = {
   name: 'WashedThread',
@@ -63,25 +60,15 @@ export function WashedThread({ cloth: given }: { readonly cloth?: string }) {
   };
   const ids = Object.keys(columns) as (keyof typeof columns)[];
   return (
-    <FigureFrame
-      title={text.title}
+    <ChoiceFigure
+      text={text}
       says={says}
-      note={text.note}
-      controls={
-        <ChoiceRow
-          label={text.pick}
-          options={washedClothIds.map((id) => ({ value: id, label: text.cloths[id] }))}
-          value={chosen}
-          onChoose={setChosen}
-        />
-      }
-      picture={<DrawnPicture alt={says} draw={draw} />}
-      table={
-        <NumberTable
-          head={[text.pick, ...ids.map((id) => text.columns[id])]}
-          rows={all.map(({ id, cloth }) => ({ name: text.cloths[id], cells: ids.map((each) => columns[each](cloth)) }))}
-        />
-      }
+      options={washedClothIds.map((id) => ({ value: id, label: text.cloths[id] }))}
+      value={chosen}
+      onChoose={setChosen}
+      draw={draw}
+      head={[text.pick, ...ids.map((id) => text.columns[id])]}
+      rows={all.map(({ id, cloth }) => ({ name: text.cloths[id], cells: ids.map((each) => columns[each](cloth)) }))}
     />
   );
 }
