@@ -78,7 +78,11 @@ export async function settled(page: Page): Promise<void> {
       new Promise<void>((done) => {
         const look = () =>
           requestAnimationFrame(() =>
-            setTimeout(() => (document.querySelector('[aria-busy=true]') === null ? done() : look())),
+            setTimeout(() =>
+              document.querySelector('[aria-busy=true]') === null
+                ? requestAnimationFrame(() => setTimeout(done))
+                : look(),
+            ),
           );
         look();
       }),

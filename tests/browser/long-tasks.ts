@@ -10,6 +10,7 @@ interface TraceEvent {
 }
 
 const longMs = 50;
+const afterMs = 150;
 
 /**
  * The tasks of a page's main thread that took over 50 ms while something ran, ms of the thread's own time: what other
@@ -19,6 +20,8 @@ export async function longTasksDuring(page: Page, run: () => Promise<unknown>): 
   const browser = page.context().browser()!;
   await browser.startTracing(page, { categories: ['toplevel', 'disabled-by-default-devtools.timeline'] });
   await run();
+  // What it leaves to be drawn is its doing too.
+  await page.waitForTimeout(afterMs);
   const { traceEvents } = JSON.parse((await browser.stopTracing()).toString()) as { traceEvents: TraceEvent[] };
   const main = traceEvents.filter(({ name, args }) => name === 'thread_name' && args.name === 'CrRendererMain');
   const tasks = traceEvents.filter(
@@ -27,4 +30,10 @@ export async function longTasksDuring(page: Page, run: () => Promise<unknown>): 
   );
   if (tasks.length === 0) throw new Error('the browser told of no task');
   return tasks.map(({ tdur }) => Math.round(tdur! / 1000)).filter((ms) => ms > longMs);
+}
+
+/** What was measured; a second time where the first saw any: a busy machine makes a task long once, a fault of the page each time. */
+export async function measuredAgain(measure: () => Promise<number[]>): Promise<number[]> {
+  const first = await measure();
+  return first.length > 0 ? measure() : first;
 }

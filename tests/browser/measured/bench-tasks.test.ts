@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openPage, useBrowser } from '../browser.ts';
-import { longTasksDuring } from '../long-tasks.ts';
+import { longTasksDuring, measuredAgain } from '../long-tasks.ts';
 
 useBrowser();
 
@@ -9,16 +9,13 @@ const patience = 120_000;
 /** Pictures follow the numbers in tasks of their own. */
 const settleMs = 500;
 
-/** A busy machine makes a task long once; a fault of the page does so each time. */
-async function tooLong(page: Page, run: () => Promise<unknown>): Promise<number[]> {
-  const measure = () =>
+const tooLong = (page: Page, run: () => Promise<unknown>): Promise<number[]> =>
+  measuredAgain(() =>
     longTasksDuring(page, async () => {
       await run();
       await page.waitForTimeout(settleMs);
-    });
-  const first = await measure();
-  return first.length > 0 ? measure() : first;
-}
+    }),
+  );
 
 /** Presses the one of two that is not in force. */
 async function other(page: Page, names: readonly [string, string]): Promise<void> {

@@ -2,8 +2,8 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { type StationId, stationIds } from '../../../src/model/station.ts';
 import { long } from '../../laws/runs.ts';
-import { openPage, useBrowser } from '../browser.ts';
-import { longTasksDuring } from '../long-tasks.ts';
+import { openPage, settled, useBrowser } from '../browser.ts';
+import { longTasksDuring, measuredAgain } from '../long-tasks.ts';
 
 useBrowser();
 
@@ -11,13 +11,6 @@ useBrowser();
 const buildMs = 200;
 const playMs = long ? 2500 : 150;
 const repetitions = long ? 3 : 1;
-
-/** Until the parts that take up their words in turn have done so, and the page has drawn them. */
-async function settled(page: Page) {
-  await page.waitForTimeout(50);
-  await page.waitForFunction(() => document.querySelector('[aria-busy=true]') === null);
-  await page.waitForTimeout(100);
-}
 
 async function goTo(page: Page, station: StationId) {
   await page.evaluate((id) => {
@@ -56,19 +49,13 @@ async function useStation(page: Page) {
   await number.click();
 }
 
-// A busy machine makes a task long once; a fault of the page does so each time.
-const twice = async (measure: () => Promise<number[]>) => {
-  const first = await measure();
-  return first.length > 0 ? measure() : first;
-};
-
 test('at all twelve stations no task takes over 50 ms but the first build of a scene, and that none over 200', async () => {
   const { page, finish } = await openPage({ path: '#/season/planting' });
   await page.locator('.scene-stage canvas').first().waitFor();
   await settled(page);
   const tooLong: Record<string, number[]> = {};
   for (const [at, station] of stationIds.entries()) {
-    const opening = await twice(async () => {
+    const opening = await measuredAgain(async () => {
       const tasks = await longTasksDuring(page, () => goTo(page, station));
       const over = tasks.filter((ms) => ms > buildMs);
       if (over.length > 0) await goTo(page, stationIds[at === 0 ? 1 : 0]!);
@@ -79,7 +66,7 @@ test('at all twelve stations no task takes over 50 ms but the first build of a s
       await goTo(page, station);
     }
     for (let i = 0; i < repetitions; i++) {
-      const using = await twice(() => longTasksDuring(page, () => useStation(page)));
+      const using = await measuredAgain(() => longTasksDuring(page, () => useStation(page)));
       if (using.length > 0) tooLong[`${station}, ${i}`] = using;
     }
   }
