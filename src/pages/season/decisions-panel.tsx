@@ -47,7 +47,6 @@ export function DecisionsPanel({ scenario, station, onDecide }: DecisionsPanelPr
   const values = scenario.decisions[station] as Readonly<Record<string, number | string | boolean>>;
   return (
     <section class="decisions-panel" aria-label={messages.scenes.change}>
-      <p class="instruction">{messages.stations[station].instruction}</p>
       {decisions.map(([key, anywhere]) => {
         if (scenario.era === 'thirties' && notInTheThirties.includes(`${station}/${key}`)) return null;
         const decision = allowedHere(scenario, key, anywhere);

@@ -1,5 +1,6 @@
 import { useWords, type Words } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
+import type { StationId } from '../../model/station.ts';
 import { encodeComparison } from '../../statechart/saved-comparison.ts';
 import type { SavedRun } from '../../statechart/saved-run.ts';
 import { WorkingNumber } from '../../ui/working-number.tsx';
@@ -37,11 +38,12 @@ export interface ChoiceResultProps {
   /** The season as it was before the last choice; null while there is none to tell of. */
   readonly before: Season | null;
   readonly after: Season;
+  readonly station: StationId;
   readonly runOf: (season: Season) => SavedRun;
 }
 
-/** What the last choice did, in a line that stays in sight of the controls, and the way to both seasons side by side. */
-export function ChoiceResult({ before, after, runOf }: ChoiceResultProps) {
+/** What can be done here and then what the last choice did, in a line that stays in sight of the controls, and the way to both seasons side by side. */
+export function ChoiceResult({ before, after, station, runOf }: ChoiceResultProps) {
   const words = useWords();
   const said = choiceWords(words.language);
   const phrases = before ? phrasesOf(before, after, words).slice(0, mostBeside) : [];
@@ -62,7 +64,10 @@ export function ChoiceResult({ before, after, runOf }: ChoiceResultProps) {
             </a>
           </>
         ) : (
-          <p>{said.notYet}</p>
+          <>
+            <p class="instruction">{words.messages.stations[station].instruction}</p>
+            <p>{said.notYet}</p>
+          </>
         )}
       </div>
       <WorkingPlace sources={phrases.map(({ source }) => source)} />

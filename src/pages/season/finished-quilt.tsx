@@ -6,6 +6,7 @@ import { paintSvg } from '../../scene/paint-svg.ts';
 import { quiltMarks } from '../../scene/quilt/quilt.ts';
 import { encodeComparison, runQueries } from '../../statechart/saved-comparison.ts';
 import { decodeRun } from '../../statechart/saved-run.ts';
+import { Filled } from '../../ui/filled.tsx';
 import { Picture } from '../../ui/picture.tsx';
 import { WorkingNumber } from '../../ui/working-number.tsx';
 import { WorkingPlace } from '../../ui/working-place.tsx';
@@ -38,7 +39,6 @@ export function FinishedQuilt({ season, theme, query }: FinishedQuiltProps) {
   const said = cardWords(words.language);
   const compared = encodeComparison({ before: decodeRun(runQueries(query).after).run, after: decodeRun(query).run });
   const inches = season.sewing?.patchInchesPerBoll;
-  const [before, after] = cloth.sewing.patchLine.split('{size}');
   const asked = { topic: 'reading', station: 'sewing', key: 'patch' } as const;
   const source = workingSource(season, words, asked, cloth.sewing.patch, 'finished/');
   return (
@@ -47,9 +47,14 @@ export function FinishedQuilt({ season, theme, query }: FinishedQuiltProps) {
       {inches ? (
         <>
           <p>
-            {before}
-            <WorkingNumber text={printed({ as: 'length', value: inches, decimals: 2 }, words)} source={source} />
-            {after}
+            <Filled
+              template={cloth.sewing.patchLine}
+              parts={{
+                size: (
+                  <WorkingNumber text={printed({ as: 'length', value: inches, decimals: 2 }, words)} source={source} />
+                ),
+              }}
+            />
           </p>
           <WorkingPlace sources={[source]} />
         </>

@@ -251,6 +251,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
                 <ChoiceResult
                   before={asking ? null : last}
                   after={season}
+                  station={station}
                   runOf={({ scenario: decided }) => session.runOf(decided, seed)}
                 />
                 <DecisionsPanel scenario={scenario} station={station} onDecide={decide} />

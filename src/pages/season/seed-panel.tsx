@@ -3,6 +3,7 @@ import { useWords } from '../../language/words.ts';
 import { crushSeed, type OilMillSplit } from '../../model/gin/seed.ts';
 import { totalKg } from '../../model/lot.ts';
 import type { Season } from '../../model/season.ts';
+import { Filled } from '../../ui/filled.tsx';
 import { TrustMark } from '../../ui/trust-mark.tsx';
 import { WorkingNumber } from '../../ui/working-number.tsx';
 import { WorkingPlace, WorkingRow } from '../../ui/working-place.tsx';
@@ -32,10 +33,6 @@ export function SeedPanel({ season }: { readonly season: Season }) {
   const cameSource = workingSource(season, all, { topic: 'seed', key: 'seedKg' }, messages.parts.seed, 'came/');
   const share = answerText(season, 'ginning', all, 'came/share/');
   if (!share) return null;
-  const came = {
-    mass: { text: formats.mass(seedKg).text, source: cameSource },
-    share,
-  };
   const line = (name: string, key: SeedKey, kg: number) => {
     const source = workingSource(season, all, { topic: 'seed', key }, name);
     return (
@@ -57,18 +54,16 @@ export function SeedPanel({ season }: { readonly season: Season }) {
         <TrustMark trust={{ mark: 'memory', source: messages.readings.oilMillShares }} label={words.heading} />
       </h2>
       <p>
-        {said.seedCame
-          .split(/\{(mass|share)\}/)
-          .map((piece) =>
-            piece === 'mass' || piece === 'share' ? (
-              <WorkingNumber key={piece} text={came[piece].text} source={came[piece].source} />
-            ) : (
-              piece
-            ),
-          )}{' '}
+        <Filled
+          template={said.seedCame}
+          parts={{
+            mass: <WorkingNumber text={formats.mass(seedKg).text} source={cameSource} />,
+            share: <WorkingNumber text={share.text} source={share.source} />,
+          }}
+        />{' '}
         <a href={hashOf({ page: 'ask', id: 'where-the-seed-goes' })}>{said.seedAsk}</a>
       </p>
-      <WorkingPlace sources={[cameSource, came.share.source]} />
+      <WorkingPlace sources={[cameSource, share.source]} />
       <table>
         <caption class="caption">{messages.readings.seedOfOneBale}</caption>
         <tbody>
