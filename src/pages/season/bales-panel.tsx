@@ -1,4 +1,5 @@
 import { Fragment } from 'preact';
+import { useState } from 'preact/hooks';
 import { useWords } from '../../language/words.ts';
 import type { ClassedBale } from '../../model/classing/class-bales.ts';
 import type { Season } from '../../model/season.ts';
@@ -26,6 +27,7 @@ const firstRows = 6;
 /** The class record of every bale: what is on the tag, what was read, what it is worth. */
 export function BalesPanel({ season }: { readonly season: Season }) {
   const { messages, formats } = useWords();
+  const [unfolded, setUnfolded] = useState(false);
   const bales = season.classing?.classed ?? [];
   if (bales.length === 0) return null;
   const { bale: words } = messages.cloth;
@@ -39,11 +41,12 @@ export function BalesPanel({ season }: { readonly season: Season }) {
         caption={formats.plural(bales.length, words.bales)}
       />
       {rest.length > 0 ? (
-        <details>
+        <details onToggle={({ currentTarget }) => setUnfolded(currentTarget.open)}>
           <summary>
             {messages.common.more} ({formats.count(rest.length)})
           </summary>
-          <BaleTable season={season} bales={rest} caption={words.heading} />
+          {/* Sixty rows of numbers are half of the page's elements: they come when they are asked for. */}
+          {unfolded ? <BaleTable season={season} bales={rest} caption={words.heading} /> : null}
         </details>
       ) : null}
       <p class="caption">
