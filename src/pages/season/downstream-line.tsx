@@ -1,8 +1,10 @@
+import { useEffect, useState } from 'preact/hooks';
 import { useWords, type Words } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
 import { encodeComparison } from '../../statechart/saved-comparison.ts';
 import type { SavedRun } from '../../statechart/saved-run.ts';
+import { takeTurn } from '../../ui/turns.ts';
 import { WorkingNumber } from '../../ui/working-number.tsx';
 import { WorkingPlace } from '../../ui/working-place.tsx';
 import { changeInWords } from '../compare/difference-words.ts';
@@ -24,6 +26,20 @@ function phrasesOf(before: Season, after: Season, words: Words) {
 
 type Phrases = ReturnType<typeof phrasesOf>;
 
+/**
+ * What the last choice did, in phrases whose numbers open their workings, worked out in a task of its own after the choice is
+ * drawn.
+ * @param before the season as it was before the choice; null while there is none
+ * @returns null while it is not known
+ */
+export function useDownstream(before: Season | null, after: Season): Phrases | null {
+  const words = useWords();
+  const [told, setTold] = useState<{ readonly of: readonly unknown[]; readonly phrases: Phrases } | null>(null);
+  const of = [before, after, words];
+  useEffect(() => (before ? takeTurn(() => setTold({ of, phrases: phrasesOf(before, after, words) })) : undefined), of);
+  return told?.of.every((each, at) => each === of[at]) ? told.phrases : null;
+}
+
 const PhraseList = ({ phrases }: { readonly phrases: Phrases }) => (
   <ul>
     {phrases.map(({ text, source }) => (
@@ -39,21 +55,23 @@ export interface ChoiceResultProps {
   readonly before: Season | null;
   readonly after: Season;
   readonly station: StationId;
+  /** What it did; null while it is not known. */
+  readonly phrases: Phrases | null;
   readonly runOf: (season: Season) => SavedRun;
 }
 
 /** What can be done here and then what the last choice did, in a line that stays in sight of the controls, and the way to both seasons side by side. */
-export function ChoiceResult({ before, after, station, runOf }: ChoiceResultProps) {
+export function ChoiceResult({ before, after, station, phrases, runOf }: ChoiceResultProps) {
   const words = useWords();
   const said = choiceWords(words.language);
-  const phrases = before ? phrasesOf(before, after, words).slice(0, mostBeside) : [];
+  const beside = (before && phrases?.slice(0, mostBeside)) || [];
   return (
     <>
-      <div class="choice-result" aria-live="polite">
+      <div class="choice-result" aria-live="polite" aria-busy={before !== null && phrases === null}>
         {before ? (
           <>
-            <p>{phrases.length > 0 ? said.did : said.hardly}</p>
-            {phrases.length > 0 ? <PhraseList phrases={phrases} /> : null}
+            <p>{beside.length > 0 || phrases === null ? said.did : said.hardly}</p>
+            {beside.length > 0 ? <PhraseList phrases={beside} /> : null}
             <a
               href={hashOf({
                 page: 'compare',
@@ -70,23 +88,23 @@ export function ChoiceResult({ before, after, station, runOf }: ChoiceResultProp
           </>
         )}
       </div>
-      <WorkingPlace sources={phrases.map(({ source }) => source)} />
+      <WorkingPlace sources={beside.map(({ source }) => source)} />
     </>
   );
 }
 
 /** What else the last choice did further down the chain; nothing where the line beside the controls says it all. */
-export function DownstreamLine({ before, after }: { readonly before: Season; readonly after: Season }) {
+export function DownstreamLine({ phrases }: { readonly phrases: Phrases }) {
   const words = useWords();
-  const phrases = phrasesOf(before, after, words).slice(mostBeside);
-  if (phrases.length === 0) return null;
+  const further = phrases.slice(mostBeside);
+  if (further.length === 0) return null;
   return (
     <>
       <div class="downstream-line">
         <p>{choiceWords(words.language).downstream}</p>
-        <PhraseList phrases={phrases} />
+        <PhraseList phrases={further} />
       </div>
-      <WorkingPlace sources={phrases.map(({ source }) => source)} />
+      <WorkingPlace sources={further.map(({ source }) => source)} />
     </>
   );
 }

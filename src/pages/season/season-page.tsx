@@ -30,7 +30,7 @@ import { BalesPanel } from './bales-panel.tsx';
 import { CarePanel } from './care-panel.tsx';
 import { DecisionsPanel } from './decisions-panel.tsx';
 import { DoubtPanel } from './doubt-panel.tsx';
-import { ChoiceResult, DownstreamLine } from './downstream-line.tsx';
+import { ChoiceResult, DownstreamLine, useDownstream } from './downstream-line.tsx';
 import { FarmBar } from './farm-bar.tsx';
 import { FibrePanel } from './fibre-panel.tsx';
 import { FinishedQuilt } from './finished-quilt.tsx';
@@ -151,6 +151,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
   const sameYear =
     before?.season.scenario.id === scenario.id && weatherKey(before.season.weather) === weatherKey(season.weather);
   const last = before && sameYear ? before.season : null;
+  const downstream = useDownstream(last, season);
   const sewIn = useSinglePress(
     () => send({ type: 'SEW_IN' }),
     () => session.actor.getSnapshot().context.station,
@@ -247,11 +248,12 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
               )
             }
             change={
-              <Steady on={[scenario, season, last, station, taken, words, asking]}>
+              <Steady on={[scenario, season, last, downstream, station, taken, words, asking]}>
                 <ChoiceResult
                   before={asking ? null : last}
                   after={season}
                   station={station}
+                  phrases={downstream}
                   runOf={({ scenario: decided }) => session.runOf(decided, seed)}
                 />
                 <DecisionsPanel scenario={scenario} station={station} onDecide={decide} />
@@ -262,8 +264,8 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
               asking ? (
                 <PredictCovered />
               ) : (
-                <Steady on={[season, last, station, words, stopped]}>
-                  {last ? <DownstreamLine before={last} after={season} /> : null}
+                <Steady on={[season, last, downstream, station, words, stopped]}>
+                  {last && downstream ? <DownstreamLine phrases={downstream} /> : null}
                   {changes.length > 0 ? (
                     <>
                       {last ? null : <p class="caption">{messages.scenes.firstLook}</p>}
