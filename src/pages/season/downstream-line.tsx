@@ -68,9 +68,9 @@ export function ChoiceResult({ before, after, station, phrases, runOf }: ChoiceR
   return (
     <>
       <div class="choice-result" aria-live="polite" aria-busy={before !== null && phrases === null}>
-        {before ? (
+        {before && phrases ? (
           <>
-            <p>{beside.length > 0 || phrases === null ? said.did : said.hardly}</p>
+            <p>{beside.length > 0 ? said.did : said.hardly}</p>
             {beside.length > 0 ? <PhraseList phrases={beside} /> : null}
             <a
               href={hashOf({
@@ -81,7 +81,7 @@ export function ChoiceResult({ before, after, station, phrases, runOf }: ChoiceR
               {said.compareBoth}
             </a>
           </>
-        ) : (
+        ) : before ? null : (
           <>
             <p class="instruction">{words.messages.stations[station].instruction}</p>
             <p>{said.notYet}</p>
