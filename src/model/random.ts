@@ -19,6 +19,7 @@ export const streamNames = [
   'cloth',
   'scene',
   'doubt',
+  'sheets',
 ] as const;
 export type StreamName = (typeof streamNames)[number];
 
