@@ -18,6 +18,7 @@ const SourcesPage = laterPage(() => import('./sources/sources-page.tsx'));
 const ModelPage = laterPage(() => import('./model-page.tsx'));
 const AskPage = laterPage(() => import('./ask/ask-page.tsx'));
 const ComparePage = laterPage(() => import('./compare/compare-page.tsx'));
+const PaperPage = laterPage(() => import('./teach/sheets/paper-page.tsx'));
 const LessonsPage = laterPage(() => import('./lessons/lessons-page.tsx'));
 
 /** Pages that their query alone opens. */
@@ -116,7 +117,7 @@ export function App() {
         <Navigation
           pages={pages}
           current={
-            route.page === 'home'
+            route.page === 'home' || route.page === 'paper'
               ? null
               : route.page === 'card'
                 ? 'season'
@@ -151,6 +152,7 @@ export function App() {
             {route.page === 'model' ? <ModelPage /> : null}
             {route.page === 'ask' ? <AskPage route={route} /> : null}
             {route.page === 'lessons' || route.page === 'glossary' ? <LessonsPage route={route} /> : null}
+            {route.page === 'paper' ? <PaperPage id={route.id} /> : null}
             {route.page === 'compare' ? <ComparePage route={route} preferences={preferences} /> : null}
           </>
         )}

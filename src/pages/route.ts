@@ -1,4 +1,5 @@
 import { type StationId, stationIds } from '../model/station.ts';
+import { type PaperPageId, paperPageIds } from './teach/sheets/paper-page-id.ts';
 
 /** Every address of the app. Hash routes: any static host and any sub-path will do, and no server needs rewrites. */
 export type Route =
@@ -8,6 +9,8 @@ export type Route =
   | { readonly page: 'compare'; readonly query: string }
   | { readonly page: 'farm' | 'card' | 'trace' | 'bench'; readonly query: string }
   | { readonly page: 'ask'; readonly id: string }
+  /** What is printed for a class; its address lies under #/teach. */
+  | { readonly page: 'paper'; readonly id: PaperPageId }
   | { readonly page: 'lessons' | 'glossary'; readonly id: string }
   | { readonly page: 'season'; readonly station: StationId; readonly query: string };
 
@@ -30,6 +33,8 @@ export function readRoute(hash: string): ReadRoute {
     return { route: { page }, unread: station === undefined ? null : path.slice(0, 60) };
   if (page === 'farm' || page === 'card' || page === 'compare' || page === 'trace' || page === 'bench')
     return { route: { page, query }, unread: station === undefined ? null : path.slice(0, 60) };
+  const paper = page === 'teach' ? paperPageIds.find((id) => id === station) : undefined;
+  if (paper) return { route: { page: 'paper', id: paper }, unread: rest.length > 0 ? path.slice(0, 60) : null };
   if (page === 'ask' || page === 'lessons' || page === 'glossary')
     return { route: { page, id: station ?? '' }, unread: rest.length > 0 ? path.slice(0, 60) : null };
   // The page for authors of lessons is one of the lessons' pages.
@@ -48,6 +53,7 @@ export function readRoute(hash: string): ReadRoute {
 /** The hash of a route. */
 export function hashOf(route: Route): string {
   if (route.page === 'home') return '#/';
+  if (route.page === 'paper') return `#/teach/${route.id}`;
   if ('id' in route) return `#/${route.page}${route.id ? `/${route.id}` : ''}`;
   const query = 'query' in route && route.query ? `?${route.query}` : '';
   return `#/${route.page}${route.page === 'season' ? `/${route.station}` : ''}${query}`;

@@ -12,7 +12,7 @@ export const down = (step = 1, decimals = 0): Rounding => ({ way: 'down', step, 
 export const up = (step = 1, decimals = 0): Rounding => ({ way: 'up', step, decimals });
 
 /** Rounds as the sheet asks. A half is rounded away from zero, as it is taught. */
-export function roundAsAsked(value: number, { way, step, decimals }: Rounding): number {
+function roundAsAsked(value: number, { way, step, decimals }: Rounding): number {
   const steps = Math.abs(value) / step;
   const guard = hair * Math.max(1, steps);
   const whole =

@@ -14,7 +14,7 @@ const week = (days: number) =>
  * Sums of every kind but the staple chart, which is read and not worked out. Turnout, count, tex and weight are used as
  * defined by the texts themselves; 840 yd a hank and 16 oz a pound by definition.
  */
-export const sums: Readonly<Record<Exclude<KindId, 'staple'>, Readonly<Record<Level, ByUnits>>>> = {
+const sums: Readonly<Record<Exclude<KindId, 'staple'>, Readonly<Record<Level, ByUnits>>>> = {
   heat: {
     1: { total: week(3) },
     2: { total: week(7) },

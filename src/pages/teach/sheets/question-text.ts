@@ -43,7 +43,7 @@ export interface WrittenQuestion {
 const signed: ReadonlySet<string> = new Set(['difference']);
 
 /** A number with its unit, as it is printed. */
-export function amountText({ value, decimals, unit }: Amount, formats: Formats): string {
+function amountText({ value, decimals, unit }: Amount, formats: Formats): string {
   if (unit === 'percent') return formats.percent(value, decimals);
   if (unit === 'dollars') return formats.money(value, decimals);
   const number = formats.number(value, decimals);

@@ -1,0 +1,69 @@
+import { useEffect } from 'preact/hooks';
+import { useWords } from '../../../language/words.ts';
+import { hashOf } from '../../route.ts';
+import { HandoutsPage } from './handouts/handouts-page.tsx';
+import { KeySheet } from './key-sheet.tsx';
+import type { PaperPageId } from './paper-page-id.ts';
+import type { SheetWords } from './question-text.ts';
+import { RecapPage } from './recap/recap-page.tsx';
+import { SetPage } from './set-page.tsx';
+import { useSheetWords } from './use-sheet-words.ts';
+import { Worksheet } from './worksheet.tsx';
+import './sheets.css';
+
+export interface PaperPageProps {
+  readonly id: PaperPageId;
+}
+
+/** Pages between which a class goes; the keys are not among them. */
+const linked = ['sheets', 'handouts', 'recap'] as const;
+
+function PaperLinks({ id, words: { page } }: { readonly id: PaperPageId; readonly words: SheetWords }) {
+  return (
+    <nav class="paper-links" aria-label={page.linksLabel}>
+      {linked.map((each) => (
+        <a key={each} href={hashOf({ page: 'paper', id: each })} aria-current={each === id ? 'page' : undefined}>
+          {page.links[each]}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+/** What is printed for a class. The sheets do not lead to their keys: those have an address of their own. */
+export default function PaperPage({ id }: PaperPageProps) {
+  const { language, messages } = useWords();
+  const words = useSheetWords(language);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+    if (document.activeElement === document.body) document.getElementById('main')?.focus({ preventScroll: true });
+  }, [id]);
+  return (
+    <main id="main" class="sheets-page" tabIndex={-1}>
+      {words ? <PaperLinks id={id} words={words} /> : null}
+      {words === null ? <p role="status">{messages.common.loading}</p> : null}
+      {words && id === 'sheets' ? (
+        <SetPage
+          key={id}
+          words={words}
+          title={words.page.title}
+          lead={words.page.lead}
+          printing={words.page.printSheets}
+          Sheet={Worksheet}
+        />
+      ) : null}
+      {words && id === 'keys' ? (
+        <SetPage
+          key={id}
+          words={words}
+          title={words.page.keysTitle}
+          lead={words.page.keysLead}
+          printing={words.page.printKeys}
+          Sheet={KeySheet}
+        />
+      ) : null}
+      {words && id === 'handouts' ? <HandoutsPage page={words.page} /> : null}
+      {words && id === 'recap' ? <RecapPage page={words.page} /> : null}
+    </main>
+  );
+}

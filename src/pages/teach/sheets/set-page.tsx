@@ -1,0 +1,57 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { fill } from '../../../language/fill.ts';
+import { useWords } from '../../../language/words.ts';
+import { PatchButton } from '../../../ui/patch-button.tsx';
+import { ChooseSheets } from './choose-sheets.tsx';
+import type { SheetWords } from './question-text.ts';
+import { keepChoice, keptChoice, type SheetChoice } from './sheet-choice.ts';
+import { type PaperSheetProps, SheetSet, useMadeCount } from './sheet-set.tsx';
+
+export interface SetPageProps {
+  readonly words: SheetWords;
+  readonly title: string;
+  readonly lead: string;
+  /** Of the button, with the number of sheets in {n}. */
+  readonly printing: { readonly one: string; readonly other: string };
+  readonly Sheet: ComponentType<PaperSheetProps>;
+}
+
+/** A page that makes a set of sheets, or of their keys, from one choice kept on the device. */
+export function SetPage({ words, title, lead, printing, Sheet }: SetPageProps) {
+  const { formats, messages, unitSystem } = useWords();
+  const [choice, setChoice] = useState(() => keptChoice(unitSystem));
+  const { page } = words;
+  const pupils = choice.kinds.length > 0 ? choice.pupils : 0;
+  const count = useMadeCount(pupils, choice);
+  useEffect(() => {
+    document.title = `${title}: ${messages.common.product}`;
+  }, [title, messages]);
+  const change = (next: SheetChoice) => {
+    setChoice(next);
+    if (next.kinds.length > 0) keepChoice(next);
+  };
+  const making = fill(page.making, { n: formats.count(count), all: formats.count(pupils) });
+  const refusal = pupils === 0 ? page.kindsNone : count < pupils ? making : undefined;
+  return (
+    <>
+      <div class="sheets-choose no-print">
+        <h1>{title}</h1>
+        <p>{lead}</p>
+        <ChooseSheets words={words} choice={choice} onChange={change} />
+        <PatchButton ink="madder" primary refusal={refusal} onPress={() => print()}>
+          {formats.plural(pupils, printing, 0)}
+        </PatchButton>
+        <p role="status" class="caption">
+          {refusal ? '' : formats.plural(pupils, page.ready, 0)}
+        </p>
+      </div>
+      {pupils > 0 ? (
+        <section class="sheets-shown" aria-label={page.preview}>
+          <h2 class="no-print sheets-preview">{page.preview}</h2>
+          <SheetSet choice={choice} words={words} count={count} Sheet={Sheet} />
+        </section>
+      ) : null}
+    </>
+  );
+}

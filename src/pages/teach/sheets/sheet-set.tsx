@@ -1,0 +1,90 @@
+import { Component, type ComponentType } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { fill } from '../../../language/fill.ts';
+import { useWords } from '../../../language/words.ts';
+import { makeQuestion } from '../../../teach/sheets/make-question.ts';
+import { type SheetWords, type WrittenQuestion, writeQuestion } from './question-text.ts';
+import type { SheetChoice } from './sheet-choice.ts';
+
+/** What a sheet, or its key, is made of. */
+export interface PaperSheetProps {
+  /** Of the sheet, as it is written. */
+  readonly number: string;
+  /** What was chosen, in a line at the foot. */
+  readonly label: string;
+  readonly written: readonly WrittenQuestion[];
+  readonly words: SheetWords;
+}
+
+/** a, b, c: the asks of a question. */
+export const askLetter = (place: number): string => String.fromCodePoint(97 + place);
+
+interface OneSheetProps {
+  readonly pupil: number;
+  readonly choice: SheetChoice;
+  readonly words: SheetWords;
+  readonly Sheet: ComponentType<PaperSheetProps>;
+}
+
+function WrittenSheet({ pupil, choice, words, Sheet }: OneSheetProps) {
+  const { formats } = useWords();
+  const { kinds, level, units } = choice;
+  const written = useMemo(
+    () => kinds.map((kind) => writeQuestion(makeQuestion(kind, level, pupil, units), words, formats)),
+    [kinds, level, pupil, units, words, formats],
+  );
+  const { page } = words;
+  const number = String(pupil);
+  const label = fill(page.chosen, {
+    sheet: fill(page.sheet, { n: number }),
+    level: page.levels[level].name,
+    units: page.unitNames[units],
+  });
+  return <Sheet number={number} label={label} written={written} words={words} />;
+}
+
+/** A sheet once written stays as it is while its neighbors come. */
+class OneSheet extends Component<OneSheetProps> {
+  override shouldComponentUpdate(next: OneSheetProps): boolean {
+    return next.pupil !== this.props.pupil || next.choice !== this.props.choice || next.words !== this.props.words;
+  }
+  override render(props: OneSheetProps) {
+    return <WrittenSheet {...props} />;
+  }
+}
+
+/**
+ * How many of so many sheets are made: one more in each task, so that no task is long.
+ * @param wanted changes when the set is another one, which begins anew
+ */
+export function useMadeCount(pupils: number, wanted: SheetChoice): number {
+  const [made, setMade] = useState({ count: 1, wanted });
+  const count = made.wanted === wanted ? Math.min(made.count, pupils) : 1;
+  useEffect(() => {
+    if (count >= pupils && made.wanted === wanted) return;
+    const timer = setTimeout(() => setMade({ count: count + 1, wanted }), 0);
+    return () => clearTimeout(timer);
+  }, [count, pupils, made, wanted]);
+  return count;
+}
+
+export interface SheetSetProps {
+  readonly choice: SheetChoice;
+  readonly words: SheetWords;
+  /** How many of them are made by now. */
+  readonly count: number;
+  readonly Sheet: ComponentType<PaperSheetProps>;
+}
+
+/** All sheets of a class, each on paper of its own. On the screen the first stands for all. */
+export function SheetSet({ choice, words, count, Sheet }: SheetSetProps) {
+  return (
+    <div class="sheet-set" data-paper={choice.paper}>
+      {Array.from({ length: count }, (_, i) => (
+        <section key={choice.first + i} class="paper-sheet" data-only-paper={i > 0 ? '' : undefined}>
+          <OneSheet pupil={choice.first + i} choice={choice} words={words} Sheet={Sheet} />
+        </section>
+      ))}
+    </div>
+  );
+}
