@@ -8,9 +8,9 @@ const isLong = Boolean(process.env.SEAMFIELD_LONG);
 /** One paper and language; in the long run all of them. */
 const prints = isLong
   ? (['en-US', 'es-MX'] as const).flatMap((language) =>
-      (['letter', 'a4'] as const).map((paper) => ({ language, paper })),
+      (['Letter', 'A4'] as const).map((paper) => ({ language, paper })),
     )
-  : [{ language: 'en-US', paper: 'letter' } as const];
+  : [{ language: 'en-US', paper: 'Letter' } as const];
 
 /** Pages of a PDF, counted by its page objects (ISO 32000, 7.7.3.3). */
 const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length;
@@ -26,20 +26,19 @@ async function clippedOnPaper(page: Page): Promise<string[]> {
   );
 }
 
-const choice = (paper: string) => ({
+const choice = {
   kinds: ['heat', 'ginBalance', 'turnout', 'bales', 'staple', 'yarn', 'clothWeight', 'conversions', 'layout', 'trace'],
   level: 3,
   pupils: 30,
   first: 1,
   units: 'us',
-  paper,
-});
+};
 
 /** Opens a page that prints with a choice kept from before. */
-async function openWith(address: string, language: string, paper: string) {
+async function openWith(address: string, language: string) {
   const opened = await openPage({ language, path: '#/sources' });
   const { page } = opened;
-  await page.evaluate((kept) => localStorage.setItem('seamfield.sheets.1', kept), JSON.stringify(choice(paper)));
+  await page.evaluate((kept) => localStorage.setItem('seamfield.sheets.1', kept), JSON.stringify(choice));
   await page.evaluate((hash) => {
     location.hash = hash;
   }, address);
@@ -50,16 +49,16 @@ async function openWith(address: string, language: string, paper: string) {
 test.each(prints)('sheets for thirty pupils and their keys, $language, $paper', async ({ language, paper }) => {
   const printed: Record<string, number> = {};
   for (const [address, sides] of [
-    ['#/teach/sheets', 5],
+    ['#/teach/sheets', 6],
     ['#/teach/keys', 2],
   ] as const) {
-    const { page, finish } = await openWith(address, language, paper);
+    const { page, finish } = await openWith(address, language);
     expect(await page.locator('.paper-sheet').count()).toBe(30);
     // The design box of a page of print, 190 mm, in CSS pixels.
     await page.setViewportSize({ width: 718, height: 1000 });
     await page.emulateMedia({ media: 'print' });
     expect(await clippedOnPaper(page)).toEqual([]);
-    const pdf = await page.pdf({ preferCSSPageSize: true });
+    const pdf = await page.pdf({ format: paper });
     printed[address] = pagesOf(pdf);
     // All ten kinds with their chains: a pupil's sheet takes so many sides at most, and each begins on a side of its own.
     expect(printed[address]).toBeGreaterThanOrEqual(30);
@@ -106,10 +105,6 @@ test.each(prints)(
   async ({ language, paper }) => {
     const { page, axe, finish } = await openPage({ language, path: '#/teach/handouts', width: 1366, height: 768 });
     await page.locator('.handout').waitFor();
-    await page
-      .locator('.choose-paper input')
-      .nth(paper === 'letter' ? 0 : 1)
-      .check();
     const choices = page.locator('.choose-handout input');
     const count = await choices.count();
     expect(count).toBe(6);
@@ -119,7 +114,7 @@ test.each(prints)(
       await page.setViewportSize({ width: 718, height: 1000 });
       await page.emulateMedia({ media: 'print' });
       expect(await clippedOnPaper(page)).toEqual([]);
-      expect(pagesOf(await page.pdf({ preferCSSPageSize: true })), `handout ${i}`).toBeLessThanOrEqual(2);
+      expect(pagesOf(await page.pdf({ format: paper })), `handout ${i}`).toBeLessThanOrEqual(2);
       // A ruler to measure with has its true size: 3 in of 96 px, and 4 mm on either side.
       const ruler = page.locator('.staple-ruler');
       if ((await ruler.count()) > 0) {
@@ -150,7 +145,7 @@ test('the recap by keyboard: each answer is explained at once, nothing is sent o
   expect(await page.evaluate(() => JSON.stringify(localStorage))).toBe(kept);
   await page.emulateMedia({ media: 'print' });
   expect(await first.locator('.recap-why').isVisible()).toBe(false);
-  expect(pagesOf(await page.pdf({ preferCSSPageSize: true }))).toBeLessThanOrEqual(2);
+  expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBeLessThanOrEqual(2);
   await page.emulateMedia({ media: null });
   await page.getByRole('radio', { name: 'Questions with answers' }).check();
   expect(await page.locator('.recap-reasons').count()).toBe(await page.locator('.recap-lessons input').count());

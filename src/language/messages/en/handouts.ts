@@ -1,7 +1,7 @@
 /** The handouts: pages to print and give away. */
 export const handouts = {
   title: 'Handouts',
-  lead: 'Pages to copy for a class. Each takes two sides at most and reads well in black and white.',
+  lead: 'Pages to copy for a class. Each takes two sides at most and reads well in black and white, on US Letter and on A4.',
   choose: 'Which handout',
   print: 'Print this handout',
   names: {

@@ -2,7 +2,7 @@
 export const sheets = {
   title: 'Worksheets',
   keysTitle: 'Answer keys',
-  lead: 'Each pupil gets a sheet with numbers of their own, out of a season of their own. The number of the sheet brings the same numbers back at any time.',
+  lead: 'Each pupil gets a sheet with numbers of their own, out of a season of their own. The number of the sheet brings the same numbers back at any time. They print on US Letter and on A4.',
   keysLead: 'For the teacher: the answer to each question, with its full working. Choose the same as for the sheets.',
   linksLabel: 'Papers for a class',
   links: { sheets: 'Worksheets', handouts: 'Handouts', recap: 'Recap' },
@@ -18,8 +18,6 @@ export const sheets = {
   first: 'Number of the first sheet',
   units: 'Units on the sheets',
   unitNames: { us: 'US units', metric: 'Metric' },
-  paper: 'Paper',
-  papers: { letter: 'US Letter', a4: 'A4' },
   printSheets: { one: 'Print {n} sheet', other: 'Print {n} sheets' },
   printKeys: { one: 'Print the key to {n} sheet', other: 'Print the keys to {n} sheets' },
   making: 'Making sheet {n} of {all}',

@@ -2,7 +2,7 @@ import type { handouts as english } from '../en/handouts.ts';
 
 export const handouts: typeof english = {
   title: 'Hojas para repartir',
-  lead: 'Páginas para copiar en clase. Cada una ocupa dos caras como máximo y se lee bien en blanco y negro.',
+  lead: 'Páginas para copiar en clase. Cada una ocupa dos caras como máximo y se lee bien en blanco y negro, en papel carta y en A4.',
   choose: 'Qué hoja',
   print: 'Imprimir esta hoja',
   names: {

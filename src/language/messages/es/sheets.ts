@@ -3,7 +3,7 @@ import type { sheets as english } from '../en/sheets.ts';
 export const sheets: typeof english = {
   title: 'Hojas de trabajo',
   keysTitle: 'Claves de respuestas',
-  lead: 'Cada estudiante recibe una hoja con números propios, de una temporada propia. El número de la hoja vuelve a dar los mismos números en cualquier momento.',
+  lead: 'Cada estudiante recibe una hoja con números propios, de una temporada propia. El número de la hoja vuelve a dar los mismos números en cualquier momento. Se imprimen en papel carta y en A4.',
   keysLead:
     'Para docentes: la respuesta a cada pregunta, con todo su desarrollo. Se elige lo mismo que para las hojas.',
   linksLabel: 'Papeles para una clase',
@@ -20,8 +20,6 @@ export const sheets: typeof english = {
   first: 'Número de la primera hoja',
   units: 'Unidades en las hojas',
   unitNames: { us: 'Unidades de EE. UU.', metric: 'Métrico' },
-  paper: 'Papel',
-  papers: { letter: 'Carta', a4: 'A4' },
   printSheets: { one: 'Imprimir {n} hoja', other: 'Imprimir {n} hojas' },
   printKeys: { one: 'Imprimir la clave de {n} hoja', other: 'Imprimir las claves de {n} hojas' },
   making: 'Haciendo la hoja {n} de {all}',

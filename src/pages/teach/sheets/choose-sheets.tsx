@@ -3,7 +3,7 @@ import { levels } from '../../../teach/sheets/question.ts';
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { cutOf } from '../../../ui/cut-of.ts';
 import type { SheetWords } from './question-text.ts';
-import { choiceLimits, papers, type SheetChoice } from './sheet-choice.ts';
+import { choiceLimits, type SheetChoice } from './sheet-choice.ts';
 import { WholeNumberField } from './whole-number-field.tsx';
 
 export interface ChooseSheetsProps {
@@ -82,12 +82,6 @@ export function ChooseSheets({ words, choice, onChange }: ChooseSheetsProps) {
         options={(['us', 'metric'] as const).map((units) => ({ value: units, label: page.unitNames[units] }))}
         value={choice.units}
         onChoose={(units) => onChange({ ...choice, units })}
-      />
-      <ChoiceRow
-        label={page.paper}
-        options={papers.map((paper) => ({ value: paper, label: page.papers[paper] }))}
-        value={choice.paper}
-        onChoose={(paper) => onChange({ ...choice, paper })}
       />
     </div>
   );

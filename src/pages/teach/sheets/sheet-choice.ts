@@ -2,10 +2,6 @@ import { type UnitSystem, unitSystems } from '../../../language/unit-system.ts';
 import { type KindId, kindIds, pupilLimits } from '../../../teach/sheets/make-question.ts';
 import { type Level, levels } from '../../../teach/sheets/question.ts';
 
-/** Sizes of paper. */
-export const papers = ['letter', 'a4'] as const;
-export type Paper = (typeof papers)[number];
-
 /** What a set of sheets is made of. */
 export interface SheetChoice {
   /** In the order of the chain. */
@@ -15,7 +11,6 @@ export interface SheetChoice {
   /** Number of the first sheet; the others follow. */
   readonly first: number;
   readonly units: UnitSystem;
-  readonly paper: Paper;
 }
 
 /** How many sheets are made at once, and the numbers they may carry. */
@@ -30,7 +25,6 @@ const firstChoice: SheetChoice = {
   pupils: 30,
   first: 1,
   units: 'us',
-  paper: 'letter',
 };
 const key = 'seamfield.sheets.1';
 
@@ -45,7 +39,7 @@ export function wholeWithin(value: unknown, { low, high }: { readonly low: numbe
 
 /** A choice from what was kept; whatever in it cannot be read falls back to the first choice. */
 export function readChoice(text: string | null, units: UnitSystem): SheetChoice {
-  const otherwise = { ...firstChoice, units, paper: units === 'us' ? 'letter' : 'a4' } as const;
+  const otherwise = { ...firstChoice, units };
   let kept: Record<string, unknown> = {};
   try {
     const read: unknown = JSON.parse(text ?? '{}');
@@ -61,7 +55,6 @@ export function readChoice(text: string | null, units: UnitSystem): SheetChoice 
     pupils: wholeWithin(kept.pupils, choiceLimits.pupils) ?? otherwise.pupils,
     first: wholeWithin(kept.first, choiceLimits.first) ?? otherwise.first,
     units: oneOf(unitSystems, kept.units, otherwise.units),
-    paper: oneOf(papers, kept.paper, otherwise.paper),
   };
 }
 

@@ -79,7 +79,7 @@ export interface SheetSetProps {
 /** All sheets of a class, each on paper of its own. On the screen the first stands for all. */
 export function SheetSet({ choice, words, count, Sheet }: SheetSetProps) {
   return (
-    <div class="sheet-set" data-paper={choice.paper}>
+    <div class="sheet-set">
       {Array.from({ length: count }, (_, i) => (
         <section key={choice.first + i} class="paper-sheet" data-only-paper={i > 0 ? '' : undefined}>
           <OneSheet pupil={choice.first + i} choice={choice} words={words} Sheet={Sheet} />

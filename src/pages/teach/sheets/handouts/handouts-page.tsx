@@ -5,7 +5,6 @@ import { ChoiceRow } from '../../../../ui/choice-row.tsx';
 import { PatchButton } from '../../../../ui/patch-button.tsx';
 import { useLoaded } from '../../../lessons/use-loaded.ts';
 import type { SheetWords } from '../question-text.ts';
-import { type Paper, papers } from '../sheet-choice.ts';
 import { ChainHandout } from './chain-handout.tsx';
 import { ClothHandout } from './cloth-handout.tsx';
 import { FiberHandout } from './fiber-handout.tsx';
@@ -28,10 +27,9 @@ const handoutIds = Object.keys(handoutOf) as HandoutId[];
 
 /** One handout at a time, as it prints. */
 export function HandoutsPage({ page }: { readonly page: SheetWords['page'] }) {
-  const { language, messages, unitSystem } = useWords();
+  const { language, messages } = useWords();
   const words = useLoaded(() => loadHandoutWords(language), [language]);
   const [id, setId] = useState<HandoutId>('chain');
-  const [paper, setPaper] = useState<Paper>(unitSystem === 'us' ? 'letter' : 'a4');
   useEffect(() => {
     if (words) document.title = `${words.own.title}: ${messages.common.product}`;
   }, [words, messages]);
@@ -51,14 +49,6 @@ export function HandoutsPage({ page }: { readonly page: SheetWords['page'] }) {
             onChoose={setId}
           />
         </div>
-        <div class="choose-paper">
-          <ChoiceRow
-            label={page.paper}
-            options={papers.map((each) => ({ value: each, label: page.papers[each] }))}
-            value={paper}
-            onChoose={setPaper}
-          />
-        </div>
         <PatchButton ink="madder" primary onPress={() => print()}>
           {own.print}
         </PatchButton>
@@ -67,7 +57,7 @@ export function HandoutsPage({ page }: { readonly page: SheetWords['page'] }) {
         </p>
       </div>
       <section class="sheets-shown" aria-label={page.preview}>
-        <div class="sheet-set" data-paper={paper}>
+        <div class="sheet-set">
           <article class="paper-sheet handout" data-handout={id}>
             <h2>{own.names[id]}</h2>
             <Handout words={words} />

@@ -7,7 +7,6 @@ import { PatchButton } from '../../../../ui/patch-button.tsx';
 import { loadLessonCards } from '../../../lessons/lesson-cards.ts';
 import { useLoaded } from '../../../lessons/use-loaded.ts';
 import type { SheetWords } from '../question-text.ts';
-import { type Paper, papers } from '../sheet-choice.ts';
 import { RecapAnswer, type RecapId, RecapQuestion, type RecapWords } from './recap-question.tsx';
 import './recap.css';
 
@@ -31,11 +30,10 @@ async function loadRecap(language: Language) {
 
 /** Questions to come back to days after the lessons, on the screen and on paper. Nothing is sent and nothing kept. */
 export function RecapPage({ page }: { readonly page: SheetWords['page'] }) {
-  const { language, messages, formats, unitSystem } = useWords();
+  const { language, messages, formats } = useWords();
   const loaded = useLoaded(() => loadRecap(language), [language]);
   const [left, setLeft] = useState<readonly RecapId[]>([]);
   const [what, setWhat] = useState<What>('questions');
-  const [paper, setPaper] = useState<Paper>(unitSystem === 'us' ? 'letter' : 'a4');
   useEffect(() => {
     if (loaded) document.title = `${loaded.words.title}: ${messages.common.product}`;
   }, [loaded, messages]);
@@ -71,18 +69,12 @@ export function RecapPage({ page }: { readonly page: SheetWords['page'] }) {
           value={what}
           onChoose={setWhat}
         />
-        <ChoiceRow
-          label={page.paper}
-          options={papers.map((value) => ({ value, label: page.papers[value] }))}
-          value={paper}
-          onChoose={setPaper}
-        />
         <PatchButton ink="madder" primary refusal={asked.length === 0 ? words.none : undefined} onPress={() => print()}>
           {words.print}
         </PatchButton>
       </div>
       <section class="sheets-shown" aria-label={words.heading}>
-        <div class="sheet-set" data-paper={paper}>
+        <div class="sheet-set">
           <article class="paper-sheet recap-sheet">
             <header class="sheet-head">
               <h2>{words.heading}</h2>
