@@ -19,6 +19,7 @@ const ModelPage = laterPage(() => import('./model-page.tsx'));
 const AskPage = laterPage(() => import('./ask/ask-page.tsx'));
 const ComparePage = laterPage(() => import('./compare/compare-page.tsx'));
 const PaperPage = laterPage(() => import('./teach/sheets/paper-page.tsx'));
+const TeachPage = laterPage(() => import('./teach/teach-page.tsx'));
 const LessonsPage = laterPage(() => import('./lessons/lessons-page.tsx'));
 
 /** Pages that their query alone opens. */
@@ -30,7 +31,7 @@ const onQuery = {
 };
 
 /** The pages there are, in the order of the navigation. */
-const pages = ['season', 'bench', 'trace', 'lessons', 'ask', 'farm', 'sources', 'model'] as const;
+const pages = ['season', 'bench', 'trace', 'lessons', 'teach', 'ask', 'farm', 'sources', 'model'] as const;
 /** Each page's own address; the season's names no station, and so leads back to the one that is open. */
 const hrefTo = (page: (typeof pages)[number]): string => `#/${page}`;
 
@@ -143,7 +144,7 @@ export function App() {
       ) : null}
       <ErrorBoundary>
         {route.page === 'home' ? (
-          <Home theme={preferences.theme} onProjector={() => change({ theme: 'projector' })} />
+          <Home theme={preferences.theme} />
         ) : (
           <>
             {route.page === 'season' ? <SeasonPage route={route} preferences={preferences} /> : null}
@@ -153,6 +154,7 @@ export function App() {
             {route.page === 'ask' ? <AskPage route={route} /> : null}
             {route.page === 'lessons' || route.page === 'glossary' ? <LessonsPage route={route} /> : null}
             {route.page === 'paper' ? <PaperPage id={route.id} /> : null}
+            {route.page === 'teach' ? <TeachPage route={route} theme={preferences.theme} /> : null}
             {route.page === 'compare' ? <ComparePage route={route} preferences={preferences} /> : null}
           </>
         )}

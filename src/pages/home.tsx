@@ -13,8 +13,6 @@ import { hashOf } from './route.ts';
 
 export interface HomeProps {
   readonly theme: Theme;
-  /** The class's door turns the projector's inks on. */
-  readonly onProjector: () => void;
 }
 
 const doorPictures: Readonly<Record<DoorId, 'boll' | 'weaving' | 'sewing'>> = {
@@ -26,7 +24,7 @@ const doorSize = 72;
 const furrowSize = { width: 1366, height: 196 };
 
 /** The first view: the one surprising fact, three doors, and the season as a quilt still to be sewn. */
-export function Home({ theme, onProjector }: HomeProps) {
+export function Home({ theme }: HomeProps) {
   const { messages, formats } = useWords();
   const { navigation, stations } = messages;
   const quilt = useMemo(() => {
@@ -73,17 +71,10 @@ export function Home({ theme, onProjector }: HomeProps) {
     [theme],
   );
   const hrefOf = (door: DoorId) =>
-    hashOf(door === 'bench' ? { page: 'bench', query: '' } : { page: 'season', station: 'planting', query: '' });
+    door === 'season' ? hashOf({ page: 'season', station: 'planting', query: '' }) : `#/${door}`;
   return (
     <main id="main" class="home" tabIndex={-1}>
-      <Doors
-        hrefOf={hrefOf}
-        pictures={pictures}
-        onOpen={(door) => {
-          if (door === 'teach') onProjector();
-          location.hash = hrefOf(door);
-        }}
-      />
+      <Doors hrefOf={hrefOf} pictures={pictures} />
       <Picture svg={quilt} alt={navigation.quilt.label} class="home-quilt" />
       <Picture svg={furrow} alt={stations.planting.name} class="home-furrow" />
     </main>

@@ -8,6 +8,7 @@ export type Route =
   | { readonly page: 'model' }
   | { readonly page: 'compare'; readonly query: string }
   | { readonly page: 'farm' | 'card' | 'trace' | 'bench'; readonly query: string }
+  | { readonly page: 'teach'; readonly id: string; readonly query: string }
   | { readonly page: 'ask'; readonly id: string }
   /** What is printed for a class; its address lies under #/teach. */
   | { readonly page: 'paper'; readonly id: PaperPageId }
@@ -35,6 +36,8 @@ export function readRoute(hash: string): ReadRoute {
     return { route: { page, query }, unread: station === undefined ? null : path.slice(0, 60) };
   const paper = page === 'teach' ? paperPageIds.find((id) => id === station) : undefined;
   if (paper) return { route: { page: 'paper', id: paper }, unread: rest.length > 0 ? path.slice(0, 60) : null };
+  if (page === 'teach')
+    return { route: { page, id: station ?? '', query }, unread: rest.length > 0 ? path.slice(0, 60) : null };
   if (page === 'ask' || page === 'lessons' || page === 'glossary')
     return { route: { page, id: station ?? '' }, unread: rest.length > 0 ? path.slice(0, 60) : null };
   // The page for authors of lessons is one of the lessons' pages.
@@ -56,5 +59,6 @@ export function hashOf(route: Route): string {
   if (route.page === 'paper') return `#/teach/${route.id}`;
   if ('id' in route) return `#/${route.page}${route.id ? `/${route.id}` : ''}`;
   const query = 'query' in route && route.query ? `?${route.query}` : '';
+  if ('id' in route) return `#/${route.page}${route.id ? `/${route.id}` : ''}${query}`;
   return `#/${route.page}${route.page === 'season' ? `/${route.station}` : ''}${query}`;
 }

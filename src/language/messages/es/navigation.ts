@@ -40,7 +40,7 @@ export const navigation: typeof english = {
     bench: { name: 'Preguntar por una tela', line: 'Fibra, hilo y tela en dos mesas: qué les hace la longitud.' },
     teach: {
       name: 'Dar una clase',
-      line: 'Letras y colores de proyector, y un enlace que abre la misma temporada.',
+      line: 'Un plan al minuto, una pantalla para el salón y un enlace para la clase.',
     },
   },
   stationOf: 'Estación {number} de {all}',

@@ -1,0 +1,73 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { openPage, useBrowser } from './browser.ts';
+
+useBrowser();
+
+const patience = 120_000;
+const asked = '#/teach?minutes=20&for=children&about=pound&v=1&farm=river-bottom&seed=4';
+const minutesOf = async (page: Page): Promise<number> =>
+  (await page.locator('.teach-minutes').allInnerTexts()).reduce((sum, text) => sum + Number.parseInt(text, 10), 0);
+const sideways = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+
+test(
+  'the planner: minutes add up through every change by keyboard; undo, file out and in, junk named; reload, Spanish, reflow; clean',
+  async () => {
+    const { page, axe, finish } = await openPage({ path: asked, reducedMotion: true });
+    await page.getByRole('heading', { name: 'Where every pound goes: 20 minutes' }).waitFor({ timeout: patience });
+    expect(await minutesOf(page)).toBe(20);
+    expect(await axe()).toEqual([]);
+
+    const second = (await page.locator('.teach-stop h3').nth(1).innerText()).trim();
+    await page.getByRole('button', { name: `Shorter: ${second}` }).press('Enter');
+    await page.getByText('One minute is free.').waitFor();
+    await page.getByRole('button', { name: `Later: ${second}` }).press('Enter');
+    expect((await page.locator('.teach-stop h3').nth(2).innerText()).trim()).toBe(second);
+    await page.getByRole('button', { name: 'Longer: Opening' }).press('Enter');
+    await page.getByText('All 20 minutes are given.').waitFor();
+    await page.getByRole('button', { name: `Drop: ${second}` }).press('Enter');
+    await page.getByRole('button', { name: 'Hand them out' }).press('Enter');
+    expect(await minutesOf(page)).toBe(20);
+    await page.getByLabel('Put in another stop').selectOption({ label: 'Weaving' });
+    await page.getByRole('button', { name: 'Put it in' }).press('Enter');
+    expect(await page.locator('.teach-stop h3').allInnerTexts()).toContain('Weaving');
+    expect(await minutesOf(page)).toBeLessThanOrEqual(20);
+    await page.getByRole('button', { name: 'Undo' }).press('Enter');
+    expect(await page.locator('.teach-stop h3').allInnerTexts()).not.toContain('Weaving');
+
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save as a file' }).press('Enter');
+    const file = await readFile(await (await download).path(), 'utf8');
+    const before = await page.locator('.teach-stop h3').allInnerTexts();
+    await page.getByRole('radio', { name: '45' }).press('Space');
+    await page.getByRole('heading', { name: 'Where every pound goes: 45 minutes' }).waitFor();
+    const open = (text: string) =>
+      page
+        .locator('input[type=file]')
+        .setInputFiles({ name: 'plan.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await open(file.replace('"minutes": 20', '"minutes": 25'));
+    expect(await page.getByRole('alert').innerText()).toContain('25');
+    await page.getByRole('heading', { name: 'Where every pound goes: 45 minutes' }).waitFor();
+    await open(file);
+    await expect.poll(() => page.locator('.teach-stop h3').allInnerTexts()).toEqual(before);
+
+    const hash = await page.evaluate(() => location.hash);
+    await page.reload();
+    await expect.poll(() => page.locator('.teach-stop h3').allInnerTexts()).toEqual(before);
+    expect(await page.evaluate(() => location.hash)).toBe(hash);
+    await page.evaluate(() => {
+      location.hash = '#/';
+    });
+    await page.getByRole('link', { name: /Teach a class/ }).click();
+    await expect.poll(() => page.locator('.teach-stop h3').allInnerTexts()).toEqual(before);
+
+    await page.getByRole('button', { name: 'Español' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Dar una clase' }).waitFor();
+    await page.setViewportSize({ width: 320, height: 800 });
+    await expect.poll(() => sideways(page)).toBeLessThanOrEqual(0);
+    expect(await axe()).toEqual([]);
+    await finish();
+  },
+  patience,
+);
