@@ -56,6 +56,8 @@ await runMain(async () => {
     throw listenProblem(error, port);
   });
   console.log(`${addressLine(share, port)} (Ctrl+C stops it)`);
+  if (share)
+    console.log('Everyone on this network can open it until you stop it; share only on a network that you trust.');
   const stop = () => {
     server.close();
     server.closeAllConnections();

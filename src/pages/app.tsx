@@ -154,7 +154,7 @@ export function App() {
             {route.page === 'ask' ? <AskPage route={route} /> : null}
             {route.page === 'lessons' || route.page === 'glossary' ? <LessonsPage route={route} /> : null}
             {route.page === 'paper' ? <PaperPage id={route.id} /> : null}
-            {route.page === 'teach' ? <TeachPage route={route} theme={preferences.theme} /> : null}
+            {route.page === 'teach' ? <TeachPage route={route} /> : null}
             {route.page === 'compare' ? <ComparePage route={route} preferences={preferences} /> : null}
           </>
         )}

@@ -62,6 +62,7 @@ describe('each rule fires on a planted violation', () => {
     ['the model imports xstate lazily', 'src/model/lot.ts', "export const x = () => import('xstate');"],
     ['the model imports from Node', 'src/model/lot.ts', "import { readFileSync } from 'node:fs';"],
     ['a prediction imports a word', 'src/predict/a.ts', "import { x } from '../language/b.ts';"],
+    ['a plan of a class imports a page', 'src/teach/plan/a.ts', "import { x } from '../../pages/b.tsx';"],
     ['the model imports a prediction', 'src/model/chain.ts', "import { x } from '../predict/b.ts';"],
     ['the statechart imports a scene', 'src/statechart/a.ts', "import { x } from '../scene/b.ts';"],
     ['the statechart imports preact', 'src/statechart/a.ts', "import { h } from 'preact/hooks';"],

@@ -23,6 +23,7 @@ const pagePackages = [
   'd3-dsv',
   'd3-scale',
   'd3-shape',
+  'uqr',
   'virtual:fact-uses',
   'virtual:formula-mathml',
   // Renders the pages without scripts while the site is built; no page loads it.
@@ -69,13 +70,13 @@ const layers: Readonly<Record<string, Layer>> = {
   predict: { layers: [...modelLayers, 'predict'], packages: [] },
   compare: { layers: [...modelLayers, 'workings', 'compare'], packages: [] },
   lessons: { layers: [...modelLayers, 'lessons'], packages: ['valibot'] },
+  teach: { layers: [...modelLayers, 'predict', 'compare', 'lessons', 'statechart', 'language', 'teach'], packages: ['valibot'] },
   statechart: { layers: [...modelLayers, 'statechart'], packages: ['xstate'] },
   style: { layers: ['style'], packages: [] },
   scene: { layers: [...modelLayers, 'scene', 'style'], packages: ['pixi.js', 'd3-shape', 'd3-scale'] },
   language: { layers: [...modelLayers, 'language'], packages: ['preact'] },
   ui: { layers: [...modelLayers, 'language', 'ui', 'style'], packages: ['preact', 'd3-scale', 'd3-shape'] },
   pages: assembling,
-  teach: assembling,
   kiosk: assembling,
   main: assembling,
   cli: {

@@ -9,7 +9,15 @@ const patience = 120_000;
 const asked = '#/teach?minutes=20&for=children&about=pound&v=1&farm=river-bottom&seed=4';
 const minutesOf = async (page: Page): Promise<number> =>
   (await page.locator('.teach-minutes').allInnerTexts()).reduce((sum, text) => sum + Number.parseInt(text, 10), 0);
-const sideways = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+/** What sticks out at the right of the window. */
+const sideways = (page: Page) =>
+  page.evaluate(() =>
+    document.documentElement.scrollWidth <= window.innerWidth
+      ? []
+      : [...document.querySelectorAll('body *')]
+          .filter((element) => element.getBoundingClientRect().right > window.innerWidth)
+          .map((element) => `${element.tagName}.${element.className}`),
+  );
 
 test(
   'the planner: minutes add up through every change by keyboard; undo, file out and in, junk named; reload, Spanish, reflow; clean',
@@ -65,8 +73,44 @@ test(
     await page.getByRole('button', { name: 'Español' }).click();
     await page.getByRole('heading', { level: 1, name: 'Dar una clase' }).waitFor();
     await page.setViewportSize({ width: 320, height: 800 });
-    await expect.poll(() => sideways(page)).toBeLessThanOrEqual(0);
+    await expect.poll(() => sideways(page)).toEqual([]);
     expect(await axe()).toEqual([]);
+    await finish();
+  },
+  patience,
+);
+
+test(
+  'the class link: short, with a code; a word where pupils cannot reach it; answers of every season here are those on a pupil’s device',
+  async () => {
+    const { page, axe, finish } = await openPage({ path: asked, reducedMotion: true });
+    await page.getByRole('link', { name: 'Class link and code' }).click({ timeout: patience });
+    await page.getByRole('heading', { level: 1, name: 'The class link' }).waitFor();
+    // The test's own site stands on this machine.
+    expect(await page.getByRole('note').innerText()).toContain('npm start -- --share');
+    await page.getByRole('img', { name: 'QR code of the class link' }).waitFor();
+    const link = page.locator('.class-address');
+    const address = await link.innerText();
+    expect(address.length).toBeLessThan(300);
+    await page.getByLabel('Question', { exact: true }).selectOption({ index: 11 });
+    await page.locator('.class-list li').nth(23).waitFor({ timeout: patience });
+    const answers = await page.locator('.class-list b').allInnerTexts();
+    expect(new Set(answers).size).toBeGreaterThan(1);
+    expect(await axe()).toEqual([]);
+
+    await link.click();
+    await page.getByLabel('The number your teacher gave you').fill('25');
+    await page.keyboard.press('Enter');
+    expect(await page.getByRole('alert').innerText()).toContain('1 to 24');
+    await page.getByLabel('The number your teacher gave you').fill('3');
+    expect(await axe()).toEqual([]);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.evaluate(() => location.hash)).toContain('seed=7');
+    const season = await page.evaluate(() => location.hash);
+    await page.goto(page.url().replace(/#.*/, season.replace('planting', 'sewing')));
+    await page.reload();
+    await page.getByRole('button', { name: 'This is my guess' }).click({ timeout: patience });
+    await expect.poll(() => page.locator('.predict-panel .answer dd').innerText()).toBe(answers[2]);
     await finish();
   },
   patience,

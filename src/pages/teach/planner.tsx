@@ -3,7 +3,9 @@ import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { spreadFree } from '../../teach/plan/change-plan.ts';
 import { freeMinutes } from '../../teach/plan/plan.ts';
+import { encodePlan } from '../../teach/plan/plan-link.ts';
 import { PatchButton } from '../../ui/patch-button.tsx';
+import { hashOf } from '../route.ts';
 import { AddStop } from './add-stop.tsx';
 import { KeepPlan } from './keep-plan.tsx';
 import { PlanNeedsList } from './plan-needs-list.tsx';
@@ -75,6 +77,16 @@ export function Planner({ query, teach }: PlannerProps) {
         <p class="caption">{said.practice}</p>
       </section>
       <aside class="teach-side">
+        <p>
+          <a
+            class="patch teach-door"
+            data-ink="weld"
+            data-cut="1"
+            href={hashOf({ page: 'teach', id: 'class', query: encodePlan(plan) })}
+          >
+            {said.classLink}
+          </a>
+        </p>
         <PlanNeedsList plan={plan} said={said} />
         <KeepPlan hand={hand} said={said} onTold={setTold} />
       </aside>

@@ -1,18 +1,25 @@
 import { useEffect } from 'preact/hooks';
 import { useWords } from '../../language/words.ts';
 import { OneWorkingOpen } from '../../ui/open-working.tsx';
-import type { Theme } from '../preferences.ts';
 import type { Route } from '../route.ts';
+import { ClassPage } from './class-page.tsx';
+import { JoinPage } from './join-page.tsx';
 import { Planner } from './planner.tsx';
-import { useTeachWords } from './use-teach-words.ts';
+import { type TeachWords, useTeachWords } from './use-teach-words.ts';
 import './teach.css';
 
 export interface TeachPageProps {
   readonly route: Extract<Route, { page: 'teach' }>;
-  readonly theme: Theme;
 }
 
-/** The teacher's pages: the plan of a segment. */
+/** The page of an address; an unknown part opens the planner. */
+function partOf({ id, query }: TeachPageProps['route'], teach: TeachWords) {
+  if (id === 'class') return <ClassPage query={query} teach={teach} />;
+  if (id === 'join') return <JoinPage query={query} teach={teach} />;
+  return <Planner query={query} teach={teach} />;
+}
+
+/** The teacher's pages: the plan of a segment, and the class link. */
 export default function TeachPage({ route }: TeachPageProps) {
   const { language, messages } = useWords();
   const teach = useTeachWords(language);
@@ -23,7 +30,7 @@ export default function TeachPage({ route }: TeachPageProps) {
   return (
     <OneWorkingOpen>
       <main id="main" class="teach-page" tabIndex={-1}>
-        {teach ? <Planner query={route.query} teach={teach} /> : <p role="status">{messages.common.loading}</p>}
+        {teach ? partOf(route, teach) : <p role="status">{messages.common.loading}</p>}
       </main>
     </OneWorkingOpen>
   );

@@ -33,7 +33,7 @@ function keepPlan(plan: Plan): void {
 const firstSeason = (): string => lastRun() ?? encodeRun({ scenario: farms[0]!, seed: 1 });
 
 /** What of a link could not be used, in problems: pieces of the plan, then pieces of the season. */
-function openPlan(query: string): { readonly plan: Plan; readonly problems: readonly Problem[] } {
+export function openPlan(query: string): { readonly plan: Plan; readonly problems: readonly Problem[] } {
   if (query === '') return { plan: keptPlan() ?? proposePlan(firstWish, firstSeason()), problems: [] };
   const { plan, problems } = decodePlan(query);
   if (plan.season === '') return { plan: { ...plan, season: firstSeason() }, problems };

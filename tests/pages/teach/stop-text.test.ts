@@ -43,7 +43,10 @@ test('both languages have the same lines with the same figures; Spanish addresse
   for (const [key, line] of english) expect([key, placeholders(spanish.get(key)!)]).toEqual([key, placeholders(line)]);
   const address = /(^|[^\p{L}])(tu|tus|tú|ti|te|usted|ustedes|elige|decide|mira|escribe|usa)(?![\p{L}])/iu;
   const open = [...spanish].filter(
-    ([, line]) => address.test(line.replace(/Cada quien \p{L}+/u, '')) || line.includes('?') !== line.includes('¿') || /[!¡]/.test(line),
+    ([, line]) =>
+      address.test(line.replace(/Cada quien \p{L}+/u, '')) ||
+      line.includes('?') !== line.includes('¿') ||
+      /[!¡]/.test(line),
   );
   expect(open).toEqual([]);
 });
