@@ -6,8 +6,6 @@ export type DoorId = 'season' | 'bench' | 'teach';
 
 export interface DoorsProps {
   readonly hrefOf: (door: DoorId) => string;
-  /** Runs instead of following the link, for a door that opens on this same page. */
-  readonly onOpen?: (door: DoorId) => void;
   /** A drawing for each door, as SVG text. */
   readonly pictures?: Partial<Record<DoorId, string>>;
   /** Doors that do not open yet are left out by the page, not greyed. */
@@ -15,7 +13,7 @@ export interface DoorsProps {
 }
 
 /** The first view: what this is, in one fact, and the doors. The first door is the loud one. */
-export function Doors({ hrefOf, onOpen, pictures = {}, doors = ['season', 'bench', 'teach'] }: DoorsProps) {
+export function Doors({ hrefOf, pictures = {}, doors = ['season', 'bench', 'teach'] }: DoorsProps) {
   const { messages, unitSystem } = useWords();
   const { doors: words } = messages.navigation;
   return (
@@ -31,11 +29,6 @@ export function Doors({ hrefOf, onOpen, pictures = {}, doors = ['season', 'bench
               data-ink={index === 0 ? 'weld' : 'paper'}
               data-cut={String(index + 1)}
               data-primary={index === 0 ? '' : undefined}
-              onClick={(event) => {
-                if (!onOpen) return;
-                event.preventDefault();
-                onOpen(door);
-              }}
             >
               {pictures[door] ? <Picture svg={pictures[door]} alt="" class="door-picture" /> : null}
               <span class="door-name">{words[door].name}</span>

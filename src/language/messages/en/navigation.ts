@@ -36,7 +36,7 @@ export const navigation = {
     bench: { name: 'Ask about a cloth', line: 'Fiber, yarn and cloth on two benches: what staple does to it.' },
     teach: {
       name: 'Teach a class',
-      line: 'A plan to the minute, a screen for the room, and a link for the class.',
+      line: 'A plan to the minute, questions to ask, and a link for the class.',
     },
   },
   stationOf: 'Station {number} of {all}',

@@ -40,7 +40,7 @@ export const navigation: typeof english = {
     bench: { name: 'Preguntar por una tela', line: 'Fibra, hilo y tela en dos mesas: qué les hace la longitud.' },
     teach: {
       name: 'Dar una clase',
-      line: 'Un plan al minuto, una pantalla para el salón y un enlace para la clase.',
+      line: 'Un plan al minuto, preguntas para hacer y un enlace para la clase.',
     },
   },
   stationOf: 'Estación {number} de {all}',
