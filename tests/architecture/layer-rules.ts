@@ -70,7 +70,10 @@ const layers: Readonly<Record<string, Layer>> = {
   predict: { layers: [...modelLayers, 'predict'], packages: [] },
   compare: { layers: [...modelLayers, 'workings', 'compare'], packages: [] },
   lessons: { layers: [...modelLayers, 'lessons'], packages: ['valibot'] },
-  teach: { layers: [...modelLayers, 'predict', 'compare', 'lessons', 'statechart', 'language', 'teach'], packages: ['valibot'] },
+  teach: {
+    layers: [...modelLayers, 'predict', 'compare', 'lessons', 'statechart', 'language', 'teach'],
+    packages: ['valibot'],
+  },
   statechart: { layers: [...modelLayers, 'statechart'], packages: ['xstate'] },
   style: { layers: ['style'], packages: [] },
   scene: { layers: [...modelLayers, 'scene', 'style'], packages: ['pixi.js', 'd3-shape', 'd3-scale'] },

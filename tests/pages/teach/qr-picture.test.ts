@@ -12,9 +12,18 @@ test('the code has the size, quiet zone and finder patterns of ISO/IEC 18004 (6.
   expect((size - 8 - 17) % 4).toBe(0);
   for (let i = 0; i < size; i++)
     for (let quiet = 0; quiet < 4; quiet++)
-      for (const [x, y] of [[i, quiet], [quiet, i], [i, size - 1 - quiet], [size - 1 - quiet, i]] as const)
+      for (const [x, y] of [
+        [i, quiet],
+        [quiet, i],
+        [i, size - 1 - quiet],
+        [size - 1 - quiet, i],
+      ] as const)
         expect(isDark(x, y)).toBe(false);
-  for (const [left, top] of [[4, 4], [size - 11, 4], [4, size - 11]] as const) {
+  for (const [left, top] of [
+    [4, 4],
+    [size - 11, 4],
+    [4, size - 11],
+  ] as const) {
     for (let y = 0; y < 7; y++) {
       for (let x = 0; x < 7; x++) {
         const ring = Math.max(Math.abs(x - 3), Math.abs(y - 3));

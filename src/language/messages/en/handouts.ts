@@ -58,12 +58,13 @@ export const handouts = {
     code: 'Staple',
   },
   cloth: {
-    lead: 'Cotton cloths by weight, the lightest first. Names are not standards: sellers differ, so the range is part of the fact.',
+    lead: 'Cotton cloths by weight, the lightest first, as their threads weigh. A name is no standard: sellers differ.',
     name: 'Cloth',
-    weight: 'Usual weight',
-    range: 'Sold from … to',
+    weight: 'Weight',
+    threads: 'Yarns, threads per inch',
+    loop: 'loop',
     have: 'Have it?',
-    memory: '× This weight was not read in print: it is from memory or trade practice.',
+    memory: '× These threads were not read in print: they are from memory or trade practice.',
     look: 'To tell what you have',
     looks: [
       'Weigh it: cut a square 4 in by 4 in (10 cm by 10 cm). 81 of the first make a square yard, 100 of the second a square meter.',

@@ -60,12 +60,13 @@ export const handouts: typeof english = {
     code: 'Código',
   },
   cloth: {
-    lead: 'Telas de algodón por su peso, primero la más ligera. Los nombres no son normas: cada tienda vende algo distinto, y por eso el rango es parte del dato.',
+    lead: 'Telas de algodón por su peso, primero la más ligera, según lo que pesan sus hilos. Un nombre no es una norma: cada tienda vende algo distinto.',
     name: 'Tela',
-    weight: 'Peso usual',
-    range: 'Se vende de … a',
+    weight: 'Peso',
+    threads: 'Títulos, hilos por pulgada',
+    loop: 'malla',
     have: '¿La tienes?',
-    memory: '× Este peso no se leyó impreso: viene de memoria o de la práctica del oficio.',
+    memory: '× Estos hilos no se leyeron impresos: vienen de memoria o de la práctica del oficio.',
     look: 'Para saber qué tela es',
     looks: [
       'Pesarla: cortar un cuadrado de 4 in por 4 in (10 cm por 10 cm). 81 de los primeros hacen una yarda cuadrada, 100 de los segundos un metro cuadrado.',

@@ -1,5 +1,5 @@
 import { yarnGramsPerSquareMetre } from '../../../model/cloth/weight.ts';
-import { clothWeightFacts } from '../../../model/trace/cloth-weight-facts.ts';
+import { clothNames, clothOunces } from '../../../model/trace/cloth-weights.ts';
 import { clothMassKg } from '../../../model/trace/steps-back.ts';
 import { squareYards } from '../../../model/trace/yardage.ts';
 import {
@@ -20,11 +20,10 @@ import { amount, askFor, nearest, step } from '../rounding.ts';
 
 const cmPerInch = MM_PER_INCH / 10;
 
-/** The weight of some named cloth, within the range that its fact states. */
+/** About the weight of some named cloth: sellers differ, so a tenth less to a tenth more than its threads weigh. */
 function drawWeight({ random, units }: Draw) {
-  const facts = Object.values(clothWeightFacts);
-  const [low, high] = facts[random.integer(0, facts.length - 1)]!.range;
-  const ounces = low + (high - low) * random.uniform();
+  const usual = clothOunces(clothNames[random.integer(0, clothNames.length - 1)]!)!;
+  const ounces = usual * (0.9 + 0.2 * random.uniform());
   return units === 'us' ? amount(ounces, 1, 'oz/yd²') : amount(gsmFromOuncesPerSquareYard(ounces), 0, 'g/m²');
 }
 

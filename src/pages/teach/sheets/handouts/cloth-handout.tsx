@@ -1,15 +1,17 @@
 import { useWords } from '../../../../language/words.ts';
-import { clothWeightFacts } from '../../../../model/trace/cloth-weight-facts.ts';
-import { clothNames } from '../../../../model/trace/cloth-weights.ts';
+import { catalogue } from '../../../../model/cloth/catalogue-facts.ts';
+import { clothNames, clothOunces } from '../../../../model/trace/cloth-weights.ts';
 import { gsmFromOuncesPerSquareYard } from '../../../../model/units.ts';
 import type { HandoutWords } from './handout-words.ts';
 
-/** Named cloths by weight, lightest first, with their ranges, and how to tell what lies on the table. */
+/** Named cloths by weight, lightest first, with their threads, and how to tell what lies on the table. */
 export function ClothHandout({ words: { own, cloths } }: { readonly words: HandoutWords }) {
   const { formats, messages } = useWords();
   const { cloth } = own;
   const [ounces, grams] = [messages.units.ouncesPerSquareYard.sign, messages.units.gramsPerSquareMetre.sign];
-  const rows = [...clothNames].sort((a, b) => clothWeightFacts[a].value - clothWeightFacts[b].value);
+  const rows = clothNames
+    .map((name) => ({ name, listed: catalogue[name], weight: clothOunces(name)! }))
+    .sort((a, b) => a.weight - b.weight);
   const metric = (value: number) => formats.count(gsmFromOuncesPerSquareYard(value));
   return (
     <>
@@ -19,26 +21,24 @@ export function ClothHandout({ words: { own, cloths } }: { readonly words: Hando
           <tr>
             <th scope="col">{cloth.name}</th>
             <th scope="col">{cloth.weight}</th>
-            <th scope="col">{cloth.range}</th>
+            <th scope="col">{cloth.threads}</th>
             <th scope="col">{cloth.have}</th>
           </tr>
         </thead>
         <tbody>
-          {rows.map((name) => {
-            const { value, range, mark } = clothWeightFacts[name];
-            const isSoft = mark === 'memory' || (mark as string) === 'common practice';
-            return (
-              <tr key={name}>
-                <th scope="row">{cloths[name]}</th>
-                <td>
-                  {`${formats.number(value, 1)} ${ounces} (${metric(value)} ${grams})`}
-                  {isSoft ? ' ×' : ''}
-                </td>
-                <td>{`${formats.number(range[0], 1)}–${formats.number(range[1], 1)} (${metric(range[0])}–${metric(range[1])})`}</td>
-                <td />
-              </tr>
-            );
-          })}
+          {rows.map(({ name, listed, weight }) => (
+            <tr key={name}>
+              <th scope="row">{cloths[name]}</th>
+              <td>{`${formats.number(weight, 1)} ${ounces} (${metric(weight)} ${grams})`}</td>
+              <td>
+                {listed.loopMm > 0
+                  ? `${listed.warp}, ${cloth.loop} ${formats.number(listed.loopMm, 1)} mm`
+                  : `${listed.warp} × ${listed.weft}, ${formats.number(listed.endsPerInch)} × ${formats.number(listed.picksPerInch)}`}
+                {listed.mark === 'published' || listed.mark === 'derived' ? '' : ' ×'}
+              </td>
+              <td />
+            </tr>
+          ))}
         </tbody>
       </table>
       <p class="handout-note">{cloth.memory}</p>
