@@ -139,8 +139,8 @@ export const teachStops = {
     },
     'what-a-fiber-is': {
       title: 'What a cotton fiber is: from seed hair to thread',
-      ask: 'What is the thing that cotton thread is made of?',
-      usual: 'Plant, fluff, fuzz. Ask which part of the plant, and what the plant needs it for.',
+      ask: 'How does a tuft of fluff hold together as thread?',
+      usual: 'Glue, knots, or hooks. Pull a thread apart slowly, let it turn back, and ask again.',
     },
     'staple-length': {
       title: 'Staple length, and how to see it with your fingers',
@@ -149,7 +149,7 @@ export const teachStops = {
     },
     'uniformity-and-short-fiber': {
       title: 'Uniformity and short fiber: where fuzz and pills begin',
-      ask: 'Two bales have the same length on the tag. Why does one make fuzzier cloth?',
+      ask: 'Why does one fabric get fuzzy and the other not?',
       usual: 'Most look for a flaw in the mill. It came in with the bale.',
     },
     'inside-a-gin': {

@@ -148,8 +148,8 @@ export const teachStops: typeof english = {
     },
     'what-a-fiber-is': {
       title: 'Qué es una fibra de algodón: del pelo de la semilla al hilo',
-      ask: '¿De qué está hecho el hilo de algodón?',
-      usual: 'Planta, pelusa, algo suave. Conviene preguntar de qué parte de la planta, y para qué le sirve.',
+      ask: '¿Cómo llega a ser hilo un copo de algodón?',
+      usual: 'Con pegamento, con nudos, con ganchos. Conviene destorcer un hilo despacio, dejar que se tuerza solo y volver a preguntar.',
     },
     'staple-length': {
       title: 'La longitud de la fibra, y cómo verla con los dedos',
@@ -158,7 +158,7 @@ export const teachStops: typeof english = {
     },
     'uniformity-and-short-fiber': {
       title: 'Uniformidad y fibra corta: donde empiezan la pelusa y las bolitas',
-      ask: 'Dos pacas tienen la misma longitud en la ficha. ¿Por qué una da tela con más pelusa?',
+      ask: '¿Por qué una tela se llena de pelusa y otra no?',
       usual: 'Casi todos buscan una falla en la hilandería. Ya venía en la paca.',
     },
     'inside-a-gin': {
