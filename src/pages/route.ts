@@ -57,7 +57,6 @@ export function readRoute(hash: string): ReadRoute {
 export function hashOf(route: Route): string {
   if (route.page === 'home') return '#/';
   if (route.page === 'paper') return `#/teach/${route.id}`;
-  if ('id' in route) return `#/${route.page}${route.id ? `/${route.id}` : ''}`;
   const query = 'query' in route && route.query ? `?${route.query}` : '';
   if ('id' in route) return `#/${route.page}${route.id ? `/${route.id}` : ''}${query}`;
   return `#/${route.page}${route.page === 'season' ? `/${route.station}` : ''}${query}`;

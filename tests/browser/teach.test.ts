@@ -92,7 +92,7 @@ test(
     const link = page.locator('.class-address');
     const address = await link.innerText();
     expect(address.length).toBeLessThan(300);
-    await page.getByLabel('Question', { exact: true }).selectOption({ index: 11 });
+    await page.locator('.class-answers select').selectOption({ index: 11 });
     await page.locator('.class-list li').nth(23).waitFor({ timeout: patience });
     const answers = await page.locator('.class-list b').allInnerTexts();
     expect(new Set(answers).size).toBeGreaterThan(1);

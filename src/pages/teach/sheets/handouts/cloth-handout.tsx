@@ -33,7 +33,7 @@ export function ClothHandout({ words: { own, cloths } }: { readonly words: Hando
               <td>
                 {listed.loopMm > 0
                   ? `${listed.warp}, ${cloth.loop} ${formats.number(listed.loopMm, 1)} mm`
-                  : `${listed.warp} × ${listed.weft}, ${formats.number(listed.endsPerInch)} × ${formats.number(listed.picksPerInch)}`}
+                  : `${listed.warp} × ${listed.weft}, ${formats.number(listed.endsPerInch, 0)} × ${formats.number(listed.picksPerInch, 0)}`}
                 {listed.mark === 'published' || listed.mark === 'derived' ? '' : ' ×'}
               </td>
               <td />
