@@ -64,7 +64,7 @@ test('law: a link of one’s own land reopens the same numbers to the last byte,
     scenario: aScenario,
     climate: fc.constantFrom(...climateIds),
     // Thousands of acres press thousands of bales, which all go into the text that is compared.
-    acres: fc.integer({ min: 10 * acres.low, max: 10 * (long ? acres.high : 300) }).map((tenths) => tenths / 10),
+    acres: fc.integer({ min: 10 * acres.low, max: 10 * (long ? acres.high : 80) }).map((tenths) => tenths / 10),
     soilWaterMm: fc.integer({ min: soilWaterMm.low, max: soilWaterMm.high }),
   });
   const numbersOf = ({ scenario, seed }: SavedRun) => {

@@ -16,6 +16,7 @@ import {
   decided,
   farmSeasons,
   markFaults,
+  sizesInTurn,
   smallWords,
   spokenWords,
   twice,
@@ -33,62 +34,70 @@ const texts = (frame: SceneFrame) =>
   [...flatMarks(frameAtRest(frame))].filter((mark): mark is TextMark => mark.kind === 'text').map(({ text }) => text);
 const [coastal, , dryland, , pima, thirties] = farmSeasons as [Season, Season, Season, Season, Season, Season];
 
-describe.each(farmSeasons.map((season) => [season.scenario.id, season] as const))('%s', (_, season) => {
-  const bale = season.classing!.classed[0]!;
+describe.each(farmSeasons.map((season, turn) => [season.scenario.id, season, turn] as const))(
+  '%s',
+  (_, season, turn) => {
+    const bale = season.classing!.classed[0]!;
 
-  test('pieces are the ledger: all to come at first, all gone on at last', () => {
-    const ledger = ledgerOf(season, 'classing', 'bale')!;
-    const done = frameOf(season, 1);
-    expect(countFaults(done, season, 'classing').filter((fault) => fault.startsWith('out/'))).toEqual([]);
-    expect(done.moving.some(({ band }) => band.startsWith('in/'))).toBe(false);
-    const begun = frameOf(season, 0);
-    expect(countFaults(begun, season, 'classing').filter((fault) => fault.startsWith('in/'))).toEqual([]);
-    expect(begun.moving.some(({ band }) => band.startsWith('out/'))).toBe(false);
-    const table = ledgerRows(ledger, 'us');
-    const onward = table.out.find(({ account }) => account === 'lot')!.all;
-    const row = classingPicture.rows(season, english, at(1)).find(({ key }) => key === 'onward')!;
-    expect(row.text).toBe(`${english.formats.number(onward, 1)}\u00a0lb`);
-    expect(allText(done)).toContain(row.text);
-  });
+    test('pieces are the ledger: all to come at first, all gone on at last', () => {
+      const ledger = ledgerOf(season, 'classing', 'bale')!;
+      const done = frameOf(season, 1);
+      expect(countFaults(done, season, 'classing').filter((fault) => fault.startsWith('out/'))).toEqual([]);
+      expect(done.moving.some(({ band }) => band.startsWith('in/'))).toBe(false);
+      const begun = frameOf(season, 0);
+      expect(countFaults(begun, season, 'classing').filter((fault) => fault.startsWith('in/'))).toEqual([]);
+      expect(begun.moving.some(({ band }) => band.startsWith('out/'))).toBe(false);
+      const table = ledgerRows(ledger, 'us');
+      const onward = table.out.find(({ account }) => account === 'lot')!.all;
+      const row = classingPicture.rows(season, english, at(1)).find(({ key }) => key === 'onward')!;
+      expect(row.text).toBe(`${english.formats.number(onward, 1)}\u00a0lb`);
+      expect(allText(done)).toContain(row.text);
+    });
 
-  test('the lines of the price add up to the price, and weight times price to the value', () => {
-    const rows = classingPicture.rows(season, english, at(1));
-    const number = (text: string) => Number(text.replace('\u2212', '-').replace(/[^\d.-]/g, ''));
-    const lines = rows.filter(({ key }) => /^price\d/.test(key)).map(({ text }) => number(text));
-    const total = number(rows.find(({ key }) => key === 'total')!.text);
-    expect(lines.reduce((sum, cents) => sum + cents, 0)).toBeCloseTo(total, 6);
-    expect(bale.paidLb * total).toBeCloseTo(100 * number(rows.find(({ key }) => key === 'value')!.text), 0);
-    expect(texts(frameOf(season, 1))).toContain(english.formats.centsPerPound(bale.priceCentsPerLb).text);
-  });
+    test('the lines of the price add up to the price, and weight times price to the value', () => {
+      const rows = classingPicture.rows(season, english, at(1));
+      const number = (text: string) => Number(text.replace('\u2212', '-').replace(/[^\d.-]/g, ''));
+      const lines = rows.filter(({ key }) => /^price\d/.test(key)).map(({ text }) => number(text));
+      const total = number(rows.find(({ key }) => key === 'total')!.text);
+      expect(lines.reduce((sum, cents) => sum + cents, 0)).toBeCloseTo(total, 6);
+      expect(bale.paidLb * total).toBeCloseTo(100 * number(rows.find(({ key }) => key === 'value')!.text), 0);
+      expect(texts(frameOf(season, 1))).toContain(english.formats.centsPerPound(bale.priceCentsPerLb).text);
+    });
 
-  test('nothing is read before it has fallen, nothing is priced before it is read', () => {
-    const price = english.formats.centsPerPound(bale.priceCentsPerLb).text;
-    const base = english.formats.centsPerPound(bale.baseCentsPerLb).text;
-    const half = texts(frameOf(season, 0.43));
-    expect(half).not.toContain(base);
-    expect(texts(frameOf(season, 0.9))).toContain(base);
-    const reading = bale.byEye ? bale.colorName : english.formats.count(bale.leaf);
-    const bold = (frame: SceneFrame) =>
-      [...flatMarks(frame.over)].some((mark) => mark.kind === 'text' && mark.text === reading && mark.ink === 'lint');
-    expect(bold(frameOf(season, 0.05))).toBe(false);
-    expect(bold(frameOf(season, 0.43))).toBe(true);
-    expect(half).not.toContain(price);
-  });
+    test('nothing is read before it has fallen, nothing is priced before it is read', () => {
+      const price = english.formats.centsPerPound(bale.priceCentsPerLb).text;
+      const base = english.formats.centsPerPound(bale.baseCentsPerLb).text;
+      const half = texts(frameOf(season, 0.43));
+      expect(half).not.toContain(base);
+      expect(texts(frameOf(season, 0.9))).toContain(base);
+      const reading = bale.byEye ? bale.colorName : english.formats.count(bale.leaf);
+      const bold = (frame: SceneFrame) =>
+        [...flatMarks(frame.over)].some((mark) => mark.kind === 'text' && mark.text === reading && mark.ink === 'lint');
+      expect(bold(frameOf(season, 0.05))).toBe(false);
+      expect(bold(frameOf(season, 0.43))).toBe(true);
+      expect(half).not.toContain(price);
+    });
 
-  test.each(everySize)('at $width x $height words twice as long stay inside and apart', (size) => {
-    const frameAt = classingScene(twice(classingInput(season, english, size)!));
-    for (const progress of [0, 1]) expect(wordFaults(frameAt(progress))).toEqual([]);
-  });
+    test.each(sizesInTurn(everySize, turn))('at $width x $height words twice as long stay inside and apart', (size) => {
+      const frameAt = classingScene(twice(classingInput(season, english, size)!));
+      for (const progress of [0, 1]) expect(wordFaults(frameAt(progress))).toEqual([]);
+    });
 
-  test.each(everySize)('all words and marks lie in $width x $height, in both languages and units', (size) => {
-    for (const words of [spokenWords('en'), spokenWords('es'), spokenWords('es', 'metric')])
-      for (const progress of [0, 0.4, 1]) {
-        const frame = frameOf(season, progress, size, words);
-        expect([...wordFaults(frame), ...smallWords(frame), ...crossedWords(frame), ...markFaults(frame)]).toEqual([]);
-        expect(frame.moving.length).toBeLessThan(150);
-      }
-  });
-});
+    test.each(sizesInTurn(everySize, turn))(
+      'all words and marks lie in $width x $height, in both languages and units',
+      (size) => {
+        for (const words of [spokenWords('en'), spokenWords('es'), spokenWords('es', 'metric')])
+          for (const progress of [0, 0.4, 1]) {
+            const frame = frameOf(season, progress, size, words);
+            expect([...wordFaults(frame), ...smallWords(frame), ...crossedWords(frame), ...markFaults(frame)]).toEqual(
+              [],
+            );
+            expect(frame.moving.length).toBeLessThan(150);
+          }
+      },
+    );
+  },
+);
 
 test('every other bale of the season is a knot on the color chart', () => {
   for (const season of [coastal, dryland, pima]) {

@@ -12,6 +12,7 @@ import {
   farmSeasons,
   markFaults,
   partFaults,
+  sizesInTurn,
   smallWords,
   spokenWords,
   twice,
@@ -30,47 +31,56 @@ const frameOf = (
   progress = 1,
 ) => harvestPicture.layOut(season, words, size)(at(progress))!;
 
-describe.each(seasons)('the harvest of %s', (_id, season) => {
-  test.each(checkedSizes)('counts its pieces by the ledger at $width x $height', (size) => {
-    expect(countFaults(frameOf(season, english, size), season, 'harvest')).toEqual([]);
-  });
-  test.each(checkedSizes)('keeps every word apart and in sight in both languages at $width x $height', (size) => {
-    for (const language of ['en', 'es'] as const)
-      for (const units of ['us', 'metric'] as const)
-        for (const progress of [0, 0.5, 1]) {
-          const frame = frameOf(season, spokenWords(language, units), size, progress);
-          expect(wordFaults(frame), `${language} ${units} ${progress}`).toEqual([]);
-          expect(smallWords(frame), `${language} ${units} ${progress}`).toEqual([]);
-          expect(markFaults(frame)).toEqual([]);
-        }
-  });
-  test.each(checkedSizes)('keeps words twice as long in the picture at $width x $height', (size) => {
-    const input = twice(harvestInput(season, english, size)!);
-    const frame = harvestScene(input)(1);
-    expect(wordFaults(frame)).toEqual([]);
-    expect(markFaults(frame)).toEqual([]);
-  });
-  test('says of every part that moves what it shows, in the words beside it', () => {
-    const frame = frameOf(season);
-    expect(partFaults(frame)).toEqual([]);
-    const said = harvestPicture.see(season, english, at(1)).join(' ');
-    for (const { shows } of frame.parts) expect(said).toContain(shows);
-  });
-  test('shows nothing gathered at the start and the whole ledger at the end', () => {
-    const rows = harvestPicture.rows(season, english, at(1));
-    const lot = rows.find(({ key }) => key === 'out/lot')!;
-    expect(allText(frameOf(season))).toContain(lot.text);
-    const pounds = Number(lot.text.replace(/[^\d.]/g, ''));
-    expect(pounds).toBeCloseTo((totalKg(season.harvest!.lot) * oneBaleShare(season)) / 0.45359237, 0);
-    expect(allText(frameOf(season, english, checkedSizes[0], 0))).not.toContain(lot.text);
-    expect(harvestPicture.rows(season, english, at(0)).find(({ key }) => key === 'out/lot')!.text).toMatch(/^0\.0/);
-  });
-  test('paints what stands still once for all moments, and the same list each time', () => {
-    const lay = harvestPicture.layOut(season, english, checkedSizes[0]);
-    expect(lay(at(0.2))!.still).toBe(lay(at(0.9))!.still);
-    expect(JSON.stringify(frameOf(season))).toBe(JSON.stringify(frameOf(season)));
-  });
-});
+describe.each(seasons.map(([id, season], turn) => [id, season, turn] as const))(
+  'the harvest of %s',
+  (_id, season, turn) => {
+    test.each(checkedSizes)('counts its pieces by the ledger at $width x $height', (size) => {
+      expect(countFaults(frameOf(season, english, size), season, 'harvest')).toEqual([]);
+    });
+    test.each(sizesInTurn(checkedSizes, turn))(
+      'keeps every word apart and in sight in both languages at $width x $height',
+      (size) => {
+        for (const language of ['en', 'es'] as const)
+          for (const units of ['us', 'metric'] as const)
+            for (const progress of [0, 0.5, 1]) {
+              const frame = frameOf(season, spokenWords(language, units), size, progress);
+              expect(wordFaults(frame), `${language} ${units} ${progress}`).toEqual([]);
+              expect(smallWords(frame), `${language} ${units} ${progress}`).toEqual([]);
+              expect(markFaults(frame)).toEqual([]);
+            }
+      },
+    );
+    test.each(sizesInTurn(checkedSizes, turn))(
+      'keeps words twice as long in the picture at $width x $height',
+      (size) => {
+        const input = twice(harvestInput(season, english, size)!);
+        const frame = harvestScene(input)(1);
+        expect(wordFaults(frame)).toEqual([]);
+        expect(markFaults(frame)).toEqual([]);
+      },
+    );
+    test('says of every part that moves what it shows, in the words beside it', () => {
+      const frame = frameOf(season);
+      expect(partFaults(frame)).toEqual([]);
+      const said = harvestPicture.see(season, english, at(1)).join(' ');
+      for (const { shows } of frame.parts) expect(said).toContain(shows);
+    });
+    test('shows nothing gathered at the start and the whole ledger at the end', () => {
+      const rows = harvestPicture.rows(season, english, at(1));
+      const lot = rows.find(({ key }) => key === 'out/lot')!;
+      expect(allText(frameOf(season))).toContain(lot.text);
+      const pounds = Number(lot.text.replace(/[^\d.]/g, ''));
+      expect(pounds).toBeCloseTo((totalKg(season.harvest!.lot) * oneBaleShare(season)) / 0.45359237, 0);
+      expect(allText(frameOf(season, english, checkedSizes[0], 0))).not.toContain(lot.text);
+      expect(harvestPicture.rows(season, english, at(0)).find(({ key }) => key === 'out/lot')!.text).toMatch(/^0\.0/);
+    });
+    test('paints what stands still once for all moments, and the same list each time', () => {
+      const lay = harvestPicture.layOut(season, english, checkedSizes[0]);
+      expect(lay(at(0.2))!.still).toBe(lay(at(0.9))!.still);
+      expect(JSON.stringify(frameOf(season))).toBe(JSON.stringify(frameOf(season)));
+    });
+  },
+);
 
 test('people-days by hand are 200 lb a day, minutes of a machine its acres at 8 an hour', () => {
   for (const season of farmSeasons) {

@@ -15,6 +15,7 @@ import {
   decided,
   farmSeasons,
   markFaults,
+  sizesInTurn,
   smallWords,
   spokenWords,
   twice,
@@ -42,70 +43,76 @@ const countIn = ({ still, over }: SceneFrame, name: string) =>
 const rowsOf = (season: Season, progress: number) =>
   new Map(modulePicture.rows(season, english, at(progress)).map(({ key, text }) => [key, text]));
 
-describe.each(cases)('the module of %s', (_id, season) => {
-  test.each(sizes)('counts its pieces by the ledger at $width x $height', (size) => {
-    expect(countFaults(frameOf(season, english, size), season, 'module')).toEqual([]);
-  });
-  test.each(sizes)('keeps every word apart and in sight in both languages at $width x $height', (size) => {
-    for (const language of ['en', 'es'] as const)
-      for (const units of ['us', 'metric'] as const)
-        for (const progress of [0, 0.5, 1]) {
-          const frame = frameOf(season, spokenWords(language, units), size, progress);
-          expect(wordFaults(frame), `${language} ${units} ${progress}`).toEqual([]);
-          expect(smallWords(frame), `${language} ${units} ${progress}`).toEqual([]);
-          expect(markFaults(frame)).toEqual([]);
-        }
-  });
-  test.each(sizes)('keeps words twice as long in the picture at $width x $height', (size) => {
-    const input = moduleInput(season, english, size)!;
-    const frame = moduleScene({
-      ...input,
-      ...twice({ inflow: input.inflow, outflow: input.outflow, labels: input.labels }),
-    })(1);
-    expect(wordFaults(frame)).toEqual([]);
-    expect(markFaults(frame)).toEqual([]);
-  });
-  test('every module of the farm stands in the yard', () => {
-    expect(countIn(frameOf(season), 'yard')).toBe(season.module!.moduleCount);
-  });
-  test('rain, core and rings of a day are those of the model', () => {
-    const { storageDays } = season.scenario.decisions.module;
-    const last = season.field.harvestDays.at(-1)!;
-    const { days } = season.weather;
-    for (const progress of [0, 0.5, 1]) {
-      const day = Math.round(progress * storageDays);
-      const rain = Array.from({ length: day }, (_, i) => days[(last + i) % days.length]!.rainInches);
-      const rows = rowsOf(season, progress);
-      const frame = frameOf(season, english, checkedSizes[0], progress);
-      expect(rows.get('rain')).toBe(english.formats.rain(rain.reduce((sum, inches) => sum + inches, 0)).text);
-      expect(countIn(frame, 'rainFallen')).toBe(rain.filter((inches) => inches > 0).length);
-      const core = season.module!.coreTemperatureF;
-      const f = core[day]?.f ?? core[0]?.f;
-      if (f === undefined) continue;
-      expect(rows.get('core')).toBe(english.formats.temperature(f).text);
-      expect(allText(frame)).toContain(english.formats.temperature(f).text);
-      expect(countIn(frame, 'rings')).toBe(Math.max(0, Math.round((f - core[0]!.f) / 5)));
-    }
-  });
-  test('the verdict at the end is the model’s, in the picture, the table and the words', () => {
-    const verdict = english.messages.readings.moduleVerdicts[season.module!.verdict];
-    expect(rowsOf(season, 1).get('verdict')).toBe(verdict);
-    expect(allText(frameOf(season))).toContain(verdict);
-    expect(modulePicture.see(season, english, at(1)).join(' ')).toContain(verdict);
-  });
-  test('shows nothing gone at the start and the whole ledger at the end', () => {
-    const lot = rowsOf(season, 1).get('out/lot')!;
-    expect(allText(frameOf(season))).toContain(lot);
-    const pounds = Number(lot.replace(/[^\d.]/g, ''));
-    expect(pounds).toBeCloseTo((totalKg(season.module!.lot) * oneBaleShare(season)) / 0.45359237, 0);
-    expect(rowsOf(season, 0).get('out/lot')).toMatch(/^0\.0/);
-  });
-  test('paints what stands still once for all moments, and the same list each time', () => {
-    const lay = modulePicture.layOut(season, english, checkedSizes[0]);
-    expect(lay(at(0.2))!.still).toBe(lay(at(0.9))!.still);
-    expect(JSON.stringify(frameOf(season))).toBe(JSON.stringify(frameOf(season)));
-  });
-});
+describe.each(cases.map(([id, season], turn) => [id, season, turn] as const))(
+  'the module of %s',
+  (_id, season, turn) => {
+    test.each(sizes)('counts its pieces by the ledger at $width x $height', (size) => {
+      expect(countFaults(frameOf(season, english, size), season, 'module')).toEqual([]);
+    });
+    test.each(sizesInTurn(sizes, turn))(
+      'keeps every word apart and in sight in both languages at $width x $height',
+      (size) => {
+        for (const language of ['en', 'es'] as const)
+          for (const units of ['us', 'metric'] as const)
+            for (const progress of [0, 0.5, 1]) {
+              const frame = frameOf(season, spokenWords(language, units), size, progress);
+              expect(wordFaults(frame), `${language} ${units} ${progress}`).toEqual([]);
+              expect(smallWords(frame), `${language} ${units} ${progress}`).toEqual([]);
+              expect(markFaults(frame)).toEqual([]);
+            }
+      },
+    );
+    test.each(sizesInTurn(sizes, turn))('keeps words twice as long in the picture at $width x $height', (size) => {
+      const input = moduleInput(season, english, size)!;
+      const frame = moduleScene({
+        ...input,
+        ...twice({ inflow: input.inflow, outflow: input.outflow, labels: input.labels }),
+      })(1);
+      expect(wordFaults(frame)).toEqual([]);
+      expect(markFaults(frame)).toEqual([]);
+    });
+    test('every module of the farm stands in the yard', () => {
+      expect(countIn(frameOf(season), 'yard')).toBe(season.module!.moduleCount);
+    });
+    test('rain, core and rings of a day are those of the model', () => {
+      const { storageDays } = season.scenario.decisions.module;
+      const last = season.field.harvestDays.at(-1)!;
+      const { days } = season.weather;
+      for (const progress of [0, 0.5, 1]) {
+        const day = Math.round(progress * storageDays);
+        const rain = Array.from({ length: day }, (_, i) => days[(last + i) % days.length]!.rainInches);
+        const rows = rowsOf(season, progress);
+        const frame = frameOf(season, english, checkedSizes[0], progress);
+        expect(rows.get('rain')).toBe(english.formats.rain(rain.reduce((sum, inches) => sum + inches, 0)).text);
+        expect(countIn(frame, 'rainFallen')).toBe(rain.filter((inches) => inches > 0).length);
+        const core = season.module!.coreTemperatureF;
+        const f = core[day]?.f ?? core[0]?.f;
+        if (f === undefined) continue;
+        expect(rows.get('core')).toBe(english.formats.temperature(f).text);
+        expect(allText(frame)).toContain(english.formats.temperature(f).text);
+        expect(countIn(frame, 'rings')).toBe(Math.max(0, Math.round((f - core[0]!.f) / 5)));
+      }
+    });
+    test('the verdict at the end is the model’s, in the picture, the table and the words', () => {
+      const verdict = english.messages.readings.moduleVerdicts[season.module!.verdict];
+      expect(rowsOf(season, 1).get('verdict')).toBe(verdict);
+      expect(allText(frameOf(season))).toContain(verdict);
+      expect(modulePicture.see(season, english, at(1)).join(' ')).toContain(verdict);
+    });
+    test('shows nothing gone at the start and the whole ledger at the end', () => {
+      const lot = rowsOf(season, 1).get('out/lot')!;
+      expect(allText(frameOf(season))).toContain(lot);
+      const pounds = Number(lot.replace(/[^\d.]/g, ''));
+      expect(pounds).toBeCloseTo((totalKg(season.module!.lot) * oneBaleShare(season)) / 0.45359237, 0);
+      expect(rowsOf(season, 0).get('out/lot')).toMatch(/^0\.0/);
+    });
+    test('paints what stands still once for all moments, and the same list each time', () => {
+      const lay = modulePicture.layOut(season, english, checkedSizes[0]);
+      expect(lay(at(0.2))!.still).toBe(lay(at(0.9))!.still);
+      expect(JSON.stringify(frameOf(season))).toBe(JSON.stringify(frameOf(season)));
+    });
+  },
+);
 
 test('a farm without a module has wagons, and says so', () => {
   const old = farmSeasons.find(({ scenario }) => scenario.era === 'thirties')!;

@@ -22,6 +22,7 @@ import {
 import { frameAtRest, type SceneFrame } from '../../../../src/scene/scene-frame.ts';
 import { shownKg, shownParts } from '../../../../src/scene/stations/flow/flow-input.ts';
 import { inkOnPad, textInks } from '../../../../src/style/inks.ts';
+import { long } from '../../../laws/runs.ts';
 
 /** Desk, projector, phone, tall screen. */
 export const checkedSizes = [
@@ -30,6 +31,13 @@ export const checkedSizes = [
   { width: 366, height: 384 },
   { width: 1016, height: 960 },
 ] as const;
+
+/**
+ * Every size in the long run; otherwise two of them, others for the next case, so that all are seen.
+ * @param turn which case it is, from 0
+ */
+export const sizesInTurn = <Size>(sizes: readonly Size[], turn: number): readonly Size[] =>
+  long ? sizes : [sizes[turn % sizes.length]!, sizes[(turn + 2) % sizes.length]!];
 
 const messagesOf: Readonly<Record<Language, Messages>> = { en, es };
 export const spokenWords = (language: Language, unitSystem: Words['unitSystem'] = 'us'): Words =>

@@ -17,6 +17,7 @@ import {
   farmSeasons,
   markFaults,
   partFaults,
+  sizesInTurn,
   smallWords,
   spokenWords,
   twice,
@@ -45,7 +46,7 @@ const groupOf = (frame: SceneFrame, name: string) => [...groupsOf(frame.over)].f
 const stitchesOf = (frame: SceneFrame, name: string) =>
   [...flatMarks([groupOf(frame, name)])].filter((mark): mark is StitchesMark => mark.kind === 'stitches').at(-1)!;
 
-describe.each(cases)('%s', (_, season) => {
+describe.each(cases.map(([id, season], turn) => [id, season, turn] as const))('%s', (_, season, turn) => {
   test('pieces are the ledger: all to come at first, all in their pockets at last', () => {
     const done = frameOf(season, 1);
     const onlySide = (frame: SceneFrame, side: string) =>
@@ -62,26 +63,29 @@ describe.each(cases)('%s', (_, season) => {
     expect(allText(done)).toContain(row.text);
   });
 
-  test.each(everySize)('at $width x $height words twice as long stay inside and apart', (size) => {
+  test.each(sizesInTurn(everySize, turn))('at $width x $height words twice as long stay inside and apart', (size) => {
     const frameAt = weavingScene(twice(weavingInput(season, english, size)!));
     for (const progress of [0, 1]) expect(wordFaults(frameAt(progress))).toEqual([]);
   });
 
-  test.each(everySize)('all words, marks and parts lie in $width x $height, in both languages and units', (size) => {
-    for (const words of [spokenWords('en'), spokenWords('es'), spokenWords('es', 'metric')])
-      for (const progress of [0, 0.5, 1]) {
-        const frame = frameOf(season, progress, size, words);
-        expect([
-          ...wordFaults(frame),
-          ...smallWords(frame),
-          ...crossedWords(frame),
-          ...markFaults(frame),
-          ...partFaults(frame),
-        ]).toEqual([]);
-        expect(frame.moving.length).toBeLessThan(150);
-        expect(frame.parts.length).toBeLessThanOrEqual(12);
-      }
-  });
+  test.each(sizesInTurn(everySize, turn))(
+    'all words, marks and parts lie in $width x $height, in both languages and units',
+    (size) => {
+      for (const words of [spokenWords('en'), spokenWords('es'), spokenWords('es', 'metric')])
+        for (const progress of [0, 0.5, 1]) {
+          const frame = frameOf(season, progress, size, words);
+          expect([
+            ...wordFaults(frame),
+            ...smallWords(frame),
+            ...crossedWords(frame),
+            ...markFaults(frame),
+            ...partFaults(frame),
+          ]).toEqual([]);
+          expect(frame.moving.length).toBeLessThan(150);
+          expect(frame.parts.length).toBeLessThanOrEqual(12);
+        }
+    },
+  );
 
   test('what moves says so in the words beside the picture', () => {
     const said = weavingPicture.see(season, english, at(0.5)).join(' ');

@@ -5,15 +5,18 @@ import { stationPictures } from '../../../../src/pages/season/pictures/station-p
 import { rectangle } from '../../../../src/scene/cloth/point.ts';
 import type { DisplayList } from '../../../../src/scene/display-list.ts';
 import type { SceneFrame } from '../../../../src/scene/scene-frame.ts';
+import { long } from '../../../laws/runs.ts';
 import { checkedSizes, crossedWords, farmSeasons, smallWords, spokenWords, wordFaults } from './scene-checks.ts';
 
 const [coastal, , dryland, , , thirties] = farmSeasons;
+/** In the long run each farm in each size, otherwise the farms in turn. */
 const seasons = [coastal!, dryland!, thirties!];
+const inTurn = (turn: number) => (long ? seasons : [seasons[turn % seasons.length]!]);
 const spoken = [spokenWords('en'), spokenWords('es')];
 
 describe.each(stationIds)('%s', (station) => {
   test.each(checkedSizes)('in $width x $height no word is crossed, covered or too small', (size) => {
-    const faults = seasons.flatMap((season) => {
+    const faults = inTurn(stationIds.indexOf(station) + checkedSizes.indexOf(size)).flatMap((season) => {
       const { fromDay, toDay } = stationSpan(season, station);
       return spoken.flatMap((words) => {
         const frameAt = stationPictures[station].layOut(season, words, size);
