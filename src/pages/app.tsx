@@ -118,13 +118,15 @@ export function App() {
         <Navigation
           pages={pages}
           current={
-            route.page === 'home' || route.page === 'paper'
+            route.page === 'home'
               ? null
-              : route.page === 'card'
-                ? 'season'
-                : route.page === 'glossary'
-                  ? 'lessons'
-                  : route.page
+              : route.page === 'paper'
+                ? 'teach'
+                : route.page === 'card'
+                  ? 'season'
+                  : route.page === 'glossary'
+                    ? 'lessons'
+                    : route.page
           }
           hrefOf={hrefTo}
         />

@@ -70,7 +70,9 @@ test.each(prints)('sheets for thirty pupils and their keys, $language, $paper', 
 test('a pupil’s page shows no answer and leads to no key; both pages by keyboard, clean and without a sideways scroll', async () => {
   const { page, axe, finish } = await openPage({ path: '#/teach/sheets', width: 1366, height: 768 });
   await page.locator('.sheets-page button[data-primary]:not([aria-disabled])').waitFor();
+  // It says in words where the answers are, and the teacher's plan leads there.
   expect(await page.locator('a[href*="keys"]').count()).toBe(0);
+  expect(await page.locator('.sheet-helps').textContent()).toContain('Answer keys');
   expect(await page.locator('.key-table').count()).toBe(0);
   expect(await axe()).toEqual([]);
 
@@ -85,10 +87,9 @@ test('a pupil’s page shows no answer and leads to no key; both pages by keyboa
   await page.getByRole('button', { name: 'Print 2 sheets' }).waitFor();
   const asked = await page.locator('.paper-sheet .sheet-asks > li').count();
 
-  // The key opens with what the sheets were made of, and answers each thing asked.
-  await page.evaluate(() => {
-    location.hash = '#/teach/keys';
-  });
+  // The teacher's plan leads to the key, which opens with what the sheets were made of and answers each thing asked.
+  await page.getByRole('link', { name: 'Teach', exact: true }).press('Enter');
+  await page.getByRole('link', { name: 'Answer keys' }).press('Enter');
   await page.getByRole('button', { name: 'Print the keys to 2 sheets' }).waitFor();
   await page.locator('.paper-sheet').nth(1).waitFor({ state: 'attached' });
   expect(await page.locator('.key-table td.number').count()).toBe(asked);

@@ -12,6 +12,7 @@ import { PlanNeedsList } from './plan-needs-list.tsx';
 import { planProblems } from './plan-problems.ts';
 import { PlanStop } from './plan-stop.tsx';
 import { PlanStrip } from './plan-strip.tsx';
+import { PaperDoors } from './sheets/paper-doors.tsx';
 import { usePlan } from './use-plan.ts';
 import type { TeachWords } from './use-teach-words.ts';
 import { WishForm } from './wish-form.tsx';
@@ -87,6 +88,7 @@ export function Planner({ query, teach }: PlannerProps) {
             {said.classLink}
           </a>
         </p>
+        <PaperDoors />
         <PlanNeedsList plan={plan} said={said} />
         <KeepPlan hand={hand} said={said} onTold={setTold} />
       </aside>

@@ -3,11 +3,38 @@ import type { sheets as english } from '../en/sheets.ts';
 export const sheets: typeof english = {
   title: 'Hojas de trabajo',
   keysTitle: 'Claves de respuestas',
-  lead: 'Cada estudiante recibe una hoja con números propios, de una temporada propia. El número de la hoja vuelve a dar los mismos números en cualquier momento. Se imprimen en papel carta y en A4.',
+  lead: 'Una sola impresión da una hoja para cada estudiante, cada una con sus propios números. El mismo número de hoja vuelve a dar siempre los mismos números.',
   keysLead:
-    'Para docentes: la respuesta a cada pregunta, con todo su desarrollo. Se elige lo mismo que para las hojas.',
+    'Solo para docentes: cada respuesta con todo su desarrollo. La página se abre con lo último que se eligió para las hojas.',
+  help: 'Dos cosas que conviene saber',
+  helps: [
+    {
+      ask: '¿Toda una clase de una vez?',
+      says: 'Basta poner cuántos estudiantes hay. Una sola impresión trae entonces una hoja para cada quien, cada una en papel propio. Sirven el papel carta y el A4.',
+    },
+    {
+      ask: '¿Dónde están las respuestas?',
+      says: 'En una página solo para docentes: Dar una clase, y de ahí Claves de respuestas. Ni esta página ni las hojas llevan enlace a ella.',
+    },
+  ],
   linksLabel: 'Papeles para una clase',
   links: { sheets: 'Hojas de trabajo', handouts: 'Hojas para repartir', recap: 'Repaso' },
+  papers: 'Papeles para la clase',
+  doors: {
+    sheets: {
+      name: 'Hojas de trabajo',
+      says: 'Para cada estudiante una hoja con números propios; una sola impresión para toda la clase.',
+    },
+    keys: {
+      name: 'Claves de respuestas',
+      says: 'Solo para docentes: cada respuesta, su desarrollo y en qué fijarse.',
+    },
+    handouts: {
+      name: 'Hojas para repartir',
+      says: 'Regla de fibra, guía de telas, etiqueta de paca, visita a la despepitadora y más.',
+    },
+    recap: { name: 'Repaso', says: 'Preguntas para dos a seis días después.' },
+  },
   kinds: 'Tipos de pregunta',
   kindsNone: 'Hace falta elegir por lo menos un tipo.',
   level: 'Nivel',
@@ -18,8 +45,9 @@ export const sheets: typeof english = {
   },
   pupils: 'Estudiantes',
   first: 'Número de la primera hoja',
+  firstHelp: 'Un segundo grupo puede empezar donde termina el primero: en 31, por ejemplo.',
   units: 'Unidades en las hojas',
-  unitNames: { us: 'Unidades de EE. UU.', metric: 'Métrico' },
+  unitNames: { us: 'Unidades de EE. UU.', metric: 'Unidades métricas' },
   printSheets: { one: 'Imprimir {n} hoja', other: 'Imprimir {n} hojas' },
   printKeys: { one: 'Imprimir la clave de {n} hoja', other: 'Imprimir las claves de {n} hojas' },
   making: 'Haciendo la hoja {n} de {all}',
@@ -30,8 +58,8 @@ export const sheets: typeof english = {
   key: 'Clave de la hoja {n}',
   name: 'Nombre',
   date: 'Fecha',
-  rule: 'Conservar todas las cifras durante la cuenta. Redondear solo la respuesta, como dice junto a la pregunta: si la última cifra es 5 o más, se sube.',
-  chosen: '{sheet}. {level}, {units}.',
+  rule: 'Conservar todas las cifras durante la cuenta. Redondear solo la respuesta, como dice junto a la pregunta: si la primera cifra que se quita es 5 o más, la anterior sube en uno.',
+  chosen: '{units}; {sheet}; {level}.',
   workings: 'Pregunta, desarrollo y respuesta',
   question: 'Pregunta',
   working: 'Desarrollo',

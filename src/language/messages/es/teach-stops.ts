@@ -149,7 +149,8 @@ export const teachStops: typeof english = {
     'what-a-fiber-is': {
       title: 'Qué es una fibra de algodón: del pelo de la semilla al hilo',
       ask: '¿Cómo llega a ser hilo un copo de algodón?',
-      usual: 'Con pegamento, con nudos, con ganchos. Conviene destorcer un hilo despacio, dejar que se tuerza solo y volver a preguntar.',
+      usual:
+        'Con pegamento, con nudos, con ganchos. Conviene destorcer un hilo despacio, dejar que se tuerza solo y volver a preguntar.',
     },
     'staple-length': {
       title: 'La longitud de la fibra, y cómo verla con los dedos',

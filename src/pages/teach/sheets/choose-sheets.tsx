@@ -53,14 +53,6 @@ export function ChooseSheets({ words, choice, onChange }: ChooseSheetsProps) {
   const { page } = words;
   return (
     <div class="choose-sheets">
-      <Kinds words={words} choice={choice} onChange={onChange} />
-      <ChoiceRow
-        label={page.level}
-        help={page.levels[choice.level].help}
-        options={levels.map((level) => ({ value: level, label: page.levels[level].name }))}
-        value={choice.level}
-        onChoose={(level) => onChange({ ...choice, level })}
-      />
       <div class="sheet-numbers">
         <WholeNumberField
           label={page.pupils}
@@ -74,9 +66,18 @@ export function ChooseSheets({ words, choice, onChange }: ChooseSheetsProps) {
           value={choice.first}
           limits={choiceLimits.first}
           rule={page.limits}
+          help={page.firstHelp}
           onChange={(first) => onChange({ ...choice, first })}
         />
       </div>
+      <Kinds words={words} choice={choice} onChange={onChange} />
+      <ChoiceRow
+        label={page.level}
+        help={page.levels[choice.level].help}
+        options={levels.map((level) => ({ value: level, label: page.levels[level].name }))}
+        value={choice.level}
+        onChoose={(level) => onChange({ ...choice, level })}
+      />
       <ChoiceRow
         label={page.units}
         options={(['us', 'metric'] as const).map((units) => ({ value: units, label: page.unitNames[units] }))}

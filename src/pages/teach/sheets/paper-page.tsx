@@ -30,6 +30,23 @@ function PaperLinks({ id, words: { page } }: { readonly id: PaperPageId; readonl
   );
 }
 
+/** What a teacher asks who has not been here before: a whole class at once, and where the answers are. */
+function SheetHelps({ words: { page } }: { readonly words: SheetWords }) {
+  return (
+    <section class="sheet-helps" aria-labelledby="sheet-helps">
+      <h2 id="sheet-helps">{page.help}</h2>
+      <dl>
+        {page.helps.map(({ ask, says }) => (
+          <div key={ask}>
+            <dt>{ask}</dt>
+            <dd>{says}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
 /** What is printed for a class. The sheets do not lead to their keys: those have an address of their own. */
 export default function PaperPage({ id }: PaperPageProps) {
   const { language, messages } = useWords();
@@ -50,7 +67,9 @@ export default function PaperPage({ id }: PaperPageProps) {
           lead={words.page.lead}
           printing={words.page.printSheets}
           Sheet={Worksheet}
-        />
+        >
+          <SheetHelps words={words} />
+        </SetPage>
       ) : null}
       {words && id === 'keys' ? (
         <SetPage

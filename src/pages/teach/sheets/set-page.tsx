@@ -1,4 +1,4 @@
-import type { ComponentType } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
@@ -15,10 +15,12 @@ export interface SetPageProps {
   /** Of the button, with the number of sheets in {n}. */
   readonly printing: { readonly one: string; readonly other: string };
   readonly Sheet: ComponentType<PaperSheetProps>;
+  /** What is told below the choice. */
+  readonly children?: ComponentChildren;
 }
 
 /** A page that makes a set of sheets, or of their keys, from one choice kept on the device. */
-export function SetPage({ words, title, lead, printing, Sheet }: SetPageProps) {
+export function SetPage({ words, title, lead, printing, Sheet, children }: SetPageProps) {
   const { formats, messages, unitSystem } = useWords();
   const [choice, setChoice] = useState(() => keptChoice(unitSystem));
   const { page } = words;
@@ -45,6 +47,7 @@ export function SetPage({ words, title, lead, printing, Sheet }: SetPageProps) {
         <p role="status" class="caption">
           {refusal ? '' : formats.plural(pupils, page.ready, 0)}
         </p>
+        {children}
       </div>
       {pupils > 0 ? (
         <section class="sheets-shown" aria-label={page.preview}>

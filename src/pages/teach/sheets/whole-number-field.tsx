@@ -9,11 +9,12 @@ export interface WholeNumberFieldProps {
   readonly limits: { readonly low: number; readonly high: number };
   /** What is allowed, with {low} and {high}. */
   readonly rule: string;
+  readonly help?: string;
   readonly onChange: (value: number) => void;
 }
 
 /** A whole number to type. What does not fit is said beside it, and the number before stays in force. */
-export function WholeNumberField({ label, value, limits, rule, onChange }: WholeNumberFieldProps) {
+export function WholeNumberField({ label, value, limits, rule, help, onChange }: WholeNumberFieldProps) {
   const { formats } = useWords();
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
@@ -43,6 +44,7 @@ export function WholeNumberField({ label, value, limits, rule, onChange }: Whole
           {fill(rule, { low: formats.count(limits.low), high: formats.count(limits.high) })}
         </p>
       ) : null}
+      {help ? <p class="caption">{help}</p> : null}
     </div>
   );
 }
