@@ -20,6 +20,7 @@ const AskPage = laterPage(() => import('./ask/ask-page.tsx'));
 const ComparePage = laterPage(() => import('./compare/compare-page.tsx'));
 const PaperPage = laterPage(() => import('./teach/sheets/paper-page.tsx'));
 const TeachPage = laterPage(() => import('./teach/teach-page.tsx'));
+const KioskPage = laterPage(() => import('./kiosk/kiosk-page.tsx'));
 const LessonsPage = laterPage(() => import('./lessons/lessons-page.tsx'));
 
 /** Pages that their query alone opens. */
@@ -106,6 +107,15 @@ export function App() {
   if (!messages) return null;
   const OnQuery = route.page in onQuery ? onQuery[route.page as keyof typeof onQuery] : null;
   const query = 'query' in route ? route.query : '';
+  // It has the screen to itself: nothing around it leads away.
+  if (route.page === 'kiosk')
+    return (
+      <WordsContext.Provider value={words}>
+        <ErrorBoundary>
+          <KioskPage id={route.id} />
+        </ErrorBoundary>
+      </WordsContext.Provider>
+    );
   return (
     <WordsContext.Provider value={words}>
       <button type="button" class="unseen skip-link" onClick={focusMain}>

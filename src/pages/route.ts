@@ -6,6 +6,8 @@ export type Route =
   | { readonly page: 'home' }
   | { readonly page: 'sources' }
   | { readonly page: 'model' }
+  /** The page that stands alone on a touch screen, and its parts for whoever installs it. */
+  | { readonly page: 'kiosk'; readonly id: string }
   | { readonly page: 'compare'; readonly query: string }
   | { readonly page: 'farm' | 'card' | 'trace' | 'bench'; readonly query: string }
   | { readonly page: 'teach'; readonly id: string; readonly query: string }
@@ -38,7 +40,7 @@ export function readRoute(hash: string): ReadRoute {
   if (paper) return { route: { page: 'paper', id: paper }, unread: rest.length > 0 ? path.slice(0, 60) : null };
   if (page === 'teach')
     return { route: { page, id: station ?? '', query }, unread: rest.length > 0 ? path.slice(0, 60) : null };
-  if (page === 'ask' || page === 'lessons' || page === 'glossary')
+  if (page === 'ask' || page === 'lessons' || page === 'glossary' || page === 'kiosk')
     return { route: { page, id: station ?? '' }, unread: rest.length > 0 ? path.slice(0, 60) : null };
   // The page for authors of lessons is one of the lessons' pages.
   if (page === 'authors') return { route: { page: 'lessons', id: page }, unread: null };
