@@ -9,6 +9,7 @@ import { defineConfig } from 'vitest/config';
 import { factUsesPlugin } from './src/cli/fact-uses.ts';
 import { formulaModule } from './src/cli/formula-mathml.mjs';
 import { lessonParts } from './src/cli/lesson-parts.mjs';
+import { offlineSite } from './src/cli/offline-site.ts';
 import { stillLessons } from './src/cli/still-lessons.ts';
 import { formulaTexts } from './src/workings/formula-texts.ts';
 
@@ -58,6 +59,7 @@ export default defineConfig({
     chunkList(),
     stillLessons(import.meta.dirname),
     formulaModule(formulaTexts),
+    offlineSite(),
   ],
   worker: { format: 'es' },
   // Vite reads jsxImportSource from tsconfig only for files its include covers; say it here so no React JSX can slip in.

@@ -10,6 +10,7 @@ import { takeTurn } from '../ui/turns.ts';
 import { Home } from './home.tsx';
 import { lastSeason } from './last-run.ts';
 import { laterPage } from './later-page.tsx';
+import { NewVersionLater } from './new-version-later.tsx';
 import { keepPreferences, type Preferences, readPreferences } from './preferences.ts';
 import { hashOf, readRoute } from './route.ts';
 
@@ -148,6 +149,7 @@ export function App() {
           motion={preferences.motion}
           onMotion={(motion) => change({ motion })}
         />
+        <NewVersionLater />
       </header>
       {unread ? (
         <p class="address-note" role="status">

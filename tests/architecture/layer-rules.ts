@@ -84,7 +84,17 @@ const layers: Readonly<Record<string, Layer>> = {
   main: assembling,
   cli: {
     layers: [...modelLayers, 'checks', 'doubt', 'language', 'cli'],
-    packages: ['node:', 'vite', 'd3-dsv', 'playwright-core', 'psychrolib', 'simple-statistics', 'mathjs', 'temml'],
+    packages: [
+      'node:',
+      'vite',
+      'vite-plugin-pwa',
+      'd3-dsv',
+      'playwright-core',
+      'psychrolib',
+      'simple-statistics',
+      'mathjs',
+      'temml',
+    ],
   },
 };
 

@@ -22,8 +22,11 @@ const launchFlags = [
   '--disable-sync',
 ];
 
-/** Chromium's own remark on reading a software-drawn canvas back, for example for a screenshot; not the page's doing. */
-const harmless = /GPU stall due to ReadPixels/;
+/**
+ * Not the page's doing: Chromium's own remark on reading a software-drawn canvas back, for example for a screenshot, and the
+ * word of the harness that it keeps the service worker out.
+ */
+const harmless = /GPU stall due to ReadPixels|Service Worker registration blocked by Playwright/;
 
 /** Every level and version of the accessibility guidelines that a page must hold. */
 const axeTags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
@@ -42,6 +45,10 @@ export interface OpenOptions {
   readonly touch?: boolean;
   readonly colorScheme?: 'light' | 'dark';
   readonly javaScriptEnabled?: boolean;
+  /** Lets the site keep its files for use offline; elsewhere each page comes over the network, as it does the first time. */
+  readonly serviceWorkers?: boolean;
+  /** Another site than the one under test, with a closing slash. */
+  readonly site?: string;
 }
 
 /** An open page, and what it did that it should not have. */
@@ -92,9 +99,9 @@ export async function settled(page: Page): Promise<void> {
 /** The address of a path of the site. */
 export const siteUrl = (path = ''): string => new URL(path, inject('siteAddress')).href;
 
-function watch(page: Page): string[] {
+function watch(page: Page, site: string): string[] {
   const faults: string[] = [];
-  const origin = new URL(siteUrl()).origin;
+  const { origin } = new URL(site);
   page.on('console', (message) => {
     const loud = message.type() === 'error' || message.type() === 'warning';
     if (loud && !harmless.test(message.text())) faults.push(`console ${message.type()}: ${message.text()}`);
@@ -125,11 +132,13 @@ export async function openPage(options: OpenOptions = {}): Promise<OpenPage> {
     hasTouch: options.touch ?? false,
     colorScheme: options.colorScheme ?? 'light',
     javaScriptEnabled: options.javaScriptEnabled ?? true,
+    serviceWorkers: options.serviceWorkers ? 'allow' : 'block',
   };
   const context = await browser.newContext(settings);
   const page = await context.newPage();
-  const faults = watch(page);
-  await page.goto(siteUrl(path), { waitUntil: 'load' });
+  const site = options.site ?? siteUrl();
+  const faults = watch(page, site);
+  await page.goto(new URL(path, site).href, { waitUntil: 'load' });
   return {
     page,
     faults,

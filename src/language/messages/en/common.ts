@@ -49,6 +49,7 @@ export const common = {
   errorText: 'This part could not be shown. Without a connection, load the page again once there is one.',
   errorRetry: 'Try again',
   reload: 'Load the page again',
+  newVersion: 'Load the new version',
   states: {
     chalked: 'possible',
     basted: 'being decided',

@@ -51,6 +51,7 @@ export const common: typeof english = {
   errorText: 'Esta parte no se pudo mostrar. Sin conexión, hay que cargar la página otra vez cuando la haya.',
   errorRetry: 'Intentar de nuevo',
   reload: 'Volver a cargar la página',
+  newVersion: 'Cargar la versión nueva',
   states: {
     chalked: 'posible',
     basted: 'por decidir',
