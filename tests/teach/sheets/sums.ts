@@ -18,7 +18,7 @@ const sums: Readonly<Record<Exclude<KindId, 'staple'>, Readonly<Record<Level, By
   heat: {
     1: { total: week(3) },
     2: { total: week(7) },
-    3: { total: week(7), perDay: `(${week(7)}) / 7`, days: `ceil(7 * need / (${week(7)}))` },
+    3: { total: week(7), perDay: `(${week(7)}) / 7`, days: `7 * need / (${week(7)})` },
   },
   ginBalance: {
     1: { rest: 'load - lint - seed' },
@@ -39,7 +39,7 @@ const sums: Readonly<Record<Exclude<KindId, 'staple'>, Readonly<Record<Level, By
     },
   },
   bales: {
-    1: { fullBales: 'floor(lint / bale)', left: 'lint - floor(lint / bale) * bale' },
+    1: { fullBales: 'lint / bale', left: 'lint - floor(lint / bale) * bale' },
     2: { price: 'base + difference', value: 'net * (base + difference) / 100' },
     3: {
       us: {
@@ -63,7 +63,7 @@ const sums: Readonly<Record<Exclude<KindId, 'staple'>, Readonly<Record<Level, By
     3: {
       fiber: 'micronaire * mtexPerMicronaire',
       fibers: 'texTimesNe / ne * 1000 / (micronaire * mtexPerMicronaire)',
-      finest: 'floor(texTimesNe * 1000 / (fewest * micronaire * mtexPerMicronaire))',
+      finest: 'texTimesNe * 1000 / (fewest * micronaire * mtexPerMicronaire)',
     },
   },
   clothWeight: {
@@ -98,25 +98,25 @@ const sums: Readonly<Record<Exclude<KindId, 'staple'>, Readonly<Record<Level, By
     },
   },
   layout: {
-    1: { strips: 'floor(width / strip)', left: 'width - floor(width / strip) * strip' },
+    1: { strips: 'width / strip', left: 'width - floor(width / strip) * strip' },
     2: {
-      us: { sameArea: 'needed * from / to', buy: 'ceil(4 * needed * from / to) / 4' },
-      metric: { sameArea: 'needed * from / to', buy: 'ceil(10 * needed * from / to) / 10' },
+      us: { sameArea: 'needed * from / to', buy: 'needed * from / to' },
+      metric: { sameArea: 'needed * from / to', buy: 'needed * from / to' },
     },
     3: {
       us: {
-        stripsUpright: 'ceil((width + over) / usable)',
+        stripsUpright: '(width + over) / usable',
         upright: 'ceil((width + over) / usable) * (length + over) / 36',
-        stripsCrosswise: 'ceil((length + over) / usable)',
+        stripsCrosswise: '(length + over) / usable',
         crosswise: 'ceil((length + over) / usable) * (width + over) / 36',
-        buy: 'ceil(4 * min(ceil((width + over) / usable) * (length + over), ceil((length + over) / usable) * (width + over)) / 36) / 4',
+        buy: 'min(ceil((width + over) / usable) * (length + over), ceil((length + over) / usable) * (width + over)) / 36',
       },
       metric: {
-        stripsUpright: 'ceil((width + over) / usable)',
+        stripsUpright: '(width + over) / usable',
         upright: 'ceil((width + over) / usable) * (length + over) / 100',
-        stripsCrosswise: 'ceil((length + over) / usable)',
+        stripsCrosswise: '(length + over) / usable',
         crosswise: 'ceil((length + over) / usable) * (width + over) / 100',
-        buy: 'ceil(min(ceil((width + over) / usable) * (length + over), ceil((length + over) / usable) * (width + over)) / 10) / 10',
+        buy: 'min(ceil((width + over) / usable) * (length + over), ceil((length + over) / usable) * (width + over)) / 100',
       },
     },
   },

@@ -50,12 +50,12 @@ function QuestionOnPaper({ question, number }: { readonly question: WrittenQuest
       <h3>
         {number}. {question.title}
       </h3>
-      <p>{question.text}</p>
+      <p class="sheet-text">{question.text}</p>
       {question.table ? <QuestionTable table={question.table} label={question.title} /> : null}
       <ol class="sheet-asks">
         {question.asks.map(({ text, rounding, unit }, i) => (
           <li key={text}>
-            <p>
+            <p class="sheet-ask">
               <b>{askLetter(i)}</b> {text} {rounding ? <i>({rounding})</i> : null}
             </p>
             <p class="sheet-answer">
