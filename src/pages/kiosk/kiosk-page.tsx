@@ -1,4 +1,6 @@
+import { useWords } from '../../language/words.ts';
 import { Kiosk } from './kiosk.tsx';
+import { Unattended } from './unattended.tsx';
 
 export interface KioskPageProps {
   /** The part of the address behind #/kiosk/; '' is the kiosk itself. */
@@ -7,5 +9,10 @@ export interface KioskPageProps {
 
 /** The pages of the kiosk: what stands on the screen all day. */
 export default function KioskPage({ id }: KioskPageProps) {
-  return <Kiosk key={id} />;
+  const { product } = useWords().messages.common;
+  return (
+    <Unattended product={product}>
+      <Kiosk key={id} />
+    </Unattended>
+  );
 }
