@@ -89,7 +89,7 @@ export function watchUnattended({ hours }: KioskSettings, product: string): Unat
   addEventListener('unhandledrejection', onUncaught);
   const looking = setInterval(look, LOOK_EVERY_MS);
   stops.push(
-    startHeartbeat(() => (resting ? 'resting' : attractSince === null ? 'visit' : 'attract')),
+    startHeartbeat(() => (resting ? 'resting' : attractNow() === false ? 'visit' : 'attract')),
     keepAwake(() => isOpen(new Date(), hours)),
     onGraphicsLost(onLost),
     onNewVersion(look),
