@@ -27,3 +27,7 @@ export interface Prediction {
   /** What the season gives, in the quantity's unit; null where it did not come so far. */
   readonly answer: (season: Season) => number | null;
 }
+
+/** Where the notch of a ruler stands before anyone moved it: the middle, on a mark. */
+export const middleGuess = ({ low, high, step }: Prediction): number =>
+  low + Math.round((high - low) / 2 / step) * step;

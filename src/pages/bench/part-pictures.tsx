@@ -107,7 +107,8 @@ const finishInks: Readonly<Record<BenchFinish, readonly [InkName, InkName]>> = {
   printed: ['lint', 'blush'],
 };
 
-function drawnCloth({ setUp, cloth, warp, weft }: WorkedBench): DrawnCloth {
+/** A worked cloth as it is drawn. */
+export function drawnCloth({ setUp, cloth, warp, weft }: WorkedBench): DrawnCloth {
   const { description } = cloth;
   const woven = description.kind === 'woven';
   return {

@@ -3,6 +3,7 @@ import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
+import { middleGuess } from '../../predict/prediction.ts';
 import { predictions } from '../../predict/predictions.ts';
 import { PatchButton } from '../../ui/patch-button.tsx';
 import { PredictControl } from './predict-control.tsx';
@@ -33,15 +34,12 @@ export function PredictPanel({ season, station, predict }: PredictPanelProps) {
   return <PredictResult season={season} station={station} guess={guess} heading={heading} />;
 }
 
-/** Where the notch of a ruler stands before anyone moved it: the middle, on a mark. */
-const middle = (low: number, high: number, step: number) => low + Math.round((high - low) / 2 / step) * step;
-
 function Question({ station, predict }: Omit<PredictPanelProps, 'season'>) {
   const { language, formats } = useWords();
   const said = predictWords(language);
   const id = useId();
-  const { low, high, step, choices, typed } = predictions[station];
-  const [value, setValue] = useState<number | null>(choices || typed ? null : middle(low, high, step));
+  const { low, high, choices, typed } = predictions[station];
+  const [value, setValue] = useState<number | null>(choices || typed ? null : middleGuess(predictions[station]));
   const [missing, setMissing] = useState(false);
   const { question } = said.asked[station];
   const give = () => {

@@ -20,6 +20,8 @@ export interface SceneViewProps {
   /** The season stands still, and so do the pieces. */
   readonly paused: boolean;
   readonly alt: string;
+  /** The size to lay it out at in its place, px, where that is not as on the season's page; it is scaled to the place's width. */
+  readonly sizeIn?: (host: HTMLElement) => PictureSize;
 }
 
 /** A phone's picture is a little taller than wide, a tall screen's takes half of it, and on a desk the ledger shows below. */
@@ -30,21 +32,30 @@ function heightFor(width: number): number {
   return Math.round(Math.min(width * 0.62, Math.max(width * 0.45, innerHeight - 380)));
 }
 
-/** The picture's size: wide on a desk, tall on a phone; null until the place is measured. */
-function useSize(host: { readonly current: HTMLElement | null }): PictureSize | null {
+/** The picture's size on the season's page: wide on a desk, tall on a phone. */
+function pageSize({ clientWidth }: HTMLElement): PictureSize {
+  const width = Math.round(clientWidth);
+  return { width, height: heightFor(width) };
+}
+
+/** The picture's size; null until the place is measured. */
+function useSize(
+  host: { readonly current: HTMLElement | null },
+  sizeIn: (host: HTMLElement) => PictureSize,
+): PictureSize | null {
   const [size, setSize] = useState<PictureSize | null>(null);
   useEffect(() => {
     const element = host.current;
     if (!element) return;
     const measure = () => {
-      const width = Math.round(element.clientWidth);
-      if (width > 0) setSize({ width, height: heightFor(width) });
+      const next = sizeIn(element);
+      if (next.width > 0) setSize(next);
     };
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(element);
     return () => observer.disconnect();
-  }, [host]);
+  }, [host, sizeIn]);
   return size;
 }
 
@@ -67,11 +78,11 @@ function useFrame(
  * The scene of a station. It is an SVG picture at once, and stays one where nothing moves or where there is neither WebGL nor
  * canvas; the living picture is fetched with the first scene that moves and takes its place.
  */
-export function SceneView({ season, station, moment, theme, still, paused, alt }: SceneViewProps) {
+export function SceneView({ season, station, moment, theme, still, paused, alt, sizeIn = pageSize }: SceneViewProps) {
   const words = useWords();
   const host = useRef<HTMLDivElement>(null);
   const stage = useRef<HTMLDivElement>(null);
-  const size = useSize(host);
+  const size = useSize(host, sizeIn);
   const frame = useFrame(season, station, moment, words, size);
   const [scene, setScene] = useState<MountedScene | null>(null);
   const [lost, setLost] = useState(false);

@@ -81,6 +81,16 @@ export function Planner({ query, teach }: PlannerProps) {
         <p>
           <a
             class="patch teach-door"
+            data-ink="madder"
+            data-cut="2"
+            href={hashOf({ page: 'teach', id: 'show', query: encodePlan(plan) })}
+          >
+            {said.show}
+          </a>
+        </p>
+        <p>
+          <a
+            class="patch teach-door"
             data-ink="weld"
             data-cut="1"
             href={hashOf({ page: 'teach', id: 'class', query: encodePlan(plan) })}

@@ -1,12 +1,17 @@
 import { useEffect } from 'preact/hooks';
 import { useWords } from '../../language/words.ts';
 import { OneWorkingOpen } from '../../ui/open-working.tsx';
+import { laterPage } from '../later-page.tsx';
 import type { Route } from '../route.ts';
 import { ClassPage } from './class-page.tsx';
 import { JoinPage } from './join-page.tsx';
 import { Planner } from './planner.tsx';
 import { type TeachWords, useTeachWords } from './use-teach-words.ts';
 import './teach.css';
+
+/** Pages that draw scenes, fetched when they are opened. */
+const ShowPage = laterPage(() => import('./show/show-page.tsx'));
+const NotesPage = laterPage(() => import('./show/notes-page.tsx'));
 
 export interface TeachPageProps {
   readonly route: Extract<Route, { page: 'teach' }>;
@@ -19,14 +24,16 @@ function partOf({ id, query }: TeachPageProps['route'], teach: TeachWords) {
   return <Planner query={query} teach={teach} />;
 }
 
-/** The teacher's pages: the plan of a segment, and the class link. */
+/** The teacher's pages: the plan of a segment, the class link, and the show with its notes. */
 export default function TeachPage({ route }: TeachPageProps) {
   const { language, messages } = useWords();
   const teach = useTeachWords(language);
   const { product } = messages.common;
+  const Later = route.id === 'show' ? ShowPage : route.id === 'notes' ? NotesPage : null;
   useEffect(() => {
-    if (teach) document.title = `${teach.said.title}: ${product}`;
-  }, [teach, product]);
+    if (teach && !Later) document.title = `${teach.said.title}: ${product}`;
+  }, [teach, product, Later]);
+  if (teach && Later) return <Later query={route.query} teach={teach} />;
   return (
     <OneWorkingOpen>
       <main id="main" class="teach-page" tabIndex={-1}>

@@ -59,6 +59,8 @@ export const teach = {
   projector: 'This page on a projector or a large screen',
   vocabulary: 'Words the class meets',
   standards: 'Standards',
+  show: 'Show it to the class',
+  notes: 'Speaker notes',
   keep: 'Keep the plan',
   kept: 'This device keeps the plan. It is sent nowhere.',
   copy: 'Copy the plan’s link',

@@ -64,6 +64,8 @@ export const teach: typeof english = {
   projector: 'Esta página en un proyector o en una pantalla grande',
   vocabulary: 'Palabras que aparecen',
   standards: 'Estándares',
+  show: 'Mostrarlo a la clase',
+  notes: 'Notas para quien habla',
   keep: 'Guardar el plan',
   kept: 'Este dispositivo guarda el plan. No se envía a ninguna parte.',
   copy: 'Copiar el enlace del plan',
