@@ -5,6 +5,7 @@ import type { StationId } from '../../model/station.ts';
 import type { MountedScene } from '../../scene/app.ts';
 import { paintSvg } from '../../scene/paint-svg.ts';
 import { frameAtRest, type SceneFrame } from '../../scene/scene-frame.ts';
+import { wordlessFrame } from '../../scene/wordless.ts';
 import { Picture } from '../../ui/picture.tsx';
 import type { Theme } from '../preferences.ts';
 import type { PictureMoment, PictureSize } from './pictures/picture.ts';
@@ -22,6 +23,8 @@ export interface SceneViewProps {
   readonly alt: string;
   /** The size to lay it out at in its place, px, where that is not as on the season's page; it is scaled to the place's width. */
   readonly sizeIn?: (host: HTMLElement) => PictureSize;
+  /** Words stand elsewhere, in a size of their own. */
+  readonly wordless?: boolean;
 }
 
 /** A phone's picture is a little taller than wide, a tall screen's takes half of it, and on a desk the ledger shows below. */
@@ -66,24 +69,29 @@ function useFrame(
   { dayOfYear, progress }: PictureMoment,
   words: Words,
   size: PictureSize | null,
+  wordless: boolean,
 ) {
   const frameAt = useMemo(
     () => (size ? stationPictures[station].layOut(season, words, size) : null),
     [season, station, words, size],
   );
-  return useMemo((): SceneFrame | null => frameAt?.({ dayOfYear, progress }) ?? null, [frameAt, dayOfYear, progress]);
+  return useMemo((): SceneFrame | null => {
+    const frame = frameAt?.({ dayOfYear, progress }) ?? null;
+    return frame && wordless ? wordlessFrame(frame) : frame;
+  }, [frameAt, dayOfYear, progress, wordless]);
 }
 
 /**
  * The scene of a station. It is an SVG picture at once, and stays one where nothing moves or where there is neither WebGL nor
  * canvas; the living picture is fetched with the first scene that moves and takes its place.
  */
-export function SceneView({ season, station, moment, theme, still, paused, alt, sizeIn = pageSize }: SceneViewProps) {
+export function SceneView(props: SceneViewProps) {
+  const { season, station, moment, theme, still, paused, alt, sizeIn = pageSize, wordless = false } = props;
   const words = useWords();
   const host = useRef<HTMLDivElement>(null);
   const stage = useRef<HTMLDivElement>(null);
   const size = useSize(host, sizeIn);
-  const frame = useFrame(season, station, moment, words, size);
+  const frame = useFrame(season, station, moment, words, size, wordless);
   const [scene, setScene] = useState<MountedScene | null>(null);
   const [lost, setLost] = useState(false);
   const moves = frame !== null && frame.moving.length + frame.parts.length > 0 && !still;
