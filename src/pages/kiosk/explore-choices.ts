@@ -31,9 +31,9 @@ const either =
     put(scenario, station, key, other),
   ];
 
-/** Four and three weeks, days. */
+/** Four and five weeks, days. */
 const early = -28;
-const late = 21;
+const late = 35;
 const sownBy =
   (days: number) =>
   (scenario: Scenario): readonly [Scenario, Scenario] => [

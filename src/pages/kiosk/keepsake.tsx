@@ -10,7 +10,7 @@ import { KioskDrawing } from './kiosk-drawing.tsx';
 import type { ScreenProps } from './screen.ts';
 
 /** The address that opens this season on a phone, or '' where phones reach none. */
-export const seasonAddress = ({ settings, shown }: Pick<ScreenProps, 'settings' | 'shown'>): string => {
+const seasonAddress = ({ settings, shown }: Pick<ScreenProps, 'settings' | 'shown'>): string => {
   const { scenario, seed } = shown.season;
   if (!settings.phoneAddress) return '';
   return settings.phoneAddress + hashOf({ page: 'season', station: 'planting', query: encodeRun({ scenario, seed }) });

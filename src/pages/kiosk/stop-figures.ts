@@ -7,7 +7,6 @@ import { MM_PER_INCH } from '../../model/units.ts';
 
 /** The six stops of the guided two minutes, in order; each is shown at its station. */
 export const guidedOrder = ['boll', 'harvest', 'ginning', 'pressing', 'spinning', 'sewing'] as const;
-export type GuidedStop = (typeof guidedOrder)[number];
 
 /** What comes off the saw, kg, and the bales it makes. */
 export const ginned = (season: Season) => {
