@@ -6,7 +6,7 @@ import { paintSvg } from '../../scene/paint-svg.ts';
 import { clothInks } from '../../scene/stations/sewing/cloth-inks.ts';
 import { Picture } from '../../ui/picture.tsx';
 import type { Theme } from '../preferences.ts';
-import { useBox } from './use-box.ts';
+import { type Size, useBox } from './use-box.ts';
 import { useStyles } from './use-styles.ts';
 
 export interface BollPatchViewProps {
@@ -26,16 +26,40 @@ export interface BollPatchViewProps {
 const locks = 5;
 /** A ruler has eight ticks to the inch. */
 const ticksToTheInch = 8;
-/** Type sizes that the head takes at the top, and the line at the foot. */
-const headLines = 3.4;
-const footLines = 4.6;
+/** A letter of the display face is this wide, a line of it this tall, and a letter of the text face this wide, as shares of the type size. */
+const loudWide = 0.6;
+const loudTall = 1.15;
+const textWide = 0.5;
+const lineTall = 1.25;
+
+/** Sizes of the words, px: the head as loud as its side of the picture holds, the line as many lines as it needs. */
+function wordSizes(box: Size, textPx: number, head: string, tail: string, line: string) {
+  const upright = box.height > box.width;
+  const sidePx = upright ? box.width : box.width * 0.46;
+  const loudest = Math.min(textPx * 4.6, box.height * 0.14);
+  const room = sidePx - 2.4 * textPx;
+  const loudPx = Math.min(loudest, room / (Math.max(head.length, upright ? 0 : tail.length) * loudWide));
+  const linePx = upright ? textPx * 1.1 : textPx;
+  const lines = Math.ceil((line.length * textWide * linePx) / room);
+  return {
+    upright,
+    loudPx,
+    linePx,
+    headPx: loudPx * loudTall + textPx * 0.8,
+    footPx: upright ? textPx * 0.5 : (lines * lineTall + 0.8) * linePx,
+  };
+}
 
 /** One boll, and its patch at true size: measured on the glass, so that a hand can be laid on it. */
 export function BollPatchView(props: BollPatchViewProps) {
   const { season, mmPerPx, textPx, theme, head, tail, line, alt } = props;
   const { host, box } = useBox<HTMLDivElement>();
+  const sizes = useMemo(
+    () => (box ? wordSizes(box, textPx, head, tail, line(false)) : null),
+    [box, textPx, head, tail, line(false)],
+  );
   const drawing = useMemo((): BollToPatchDrawing | null => {
-    if (!box || !season.sewing?.patchInchesPerBoll) return null;
+    if (!box || !sizes || !season.sewing?.patchInchesPerBoll) return null;
     const pxPerInch = MM_PER_INCH / mmPerPx;
     return bollToPatch({
       ...box,
@@ -43,31 +67,35 @@ export function BollPatchView(props: BollPatchViewProps) {
       patchPx: season.sewing.patchInchesPerBoll * pxPerInch,
       seamPx: season.scenario.decisions.sewing.seamInches * pxPerInch,
       cloth: clothInks(season.scenario.decisions.weaving.finish),
-      headPx: headLines * textPx,
-      footPx: footLines * textPx,
+      headPx: sizes.headPx,
+      footPx: sizes.footPx,
       tickPx: pxPerInch / ticksToTheInch,
       every: ticksToTheInch,
     });
-  }, [box, season, mmPerPx, textPx]);
+  }, [box, sizes, season, mmPerPx]);
   const svg = useMemo(() => (drawing && box ? paintSvg(drawing.marks, { ...box, theme }) : ''), [drawing, box, theme]);
+  const beside = drawing && box ? box.width - drawing.patch.x - drawing.patch.width - 2.2 * textPx : 0;
   const words = useStyles<HTMLDivElement>(
-    drawing
+    drawing && sizes
       ? {
-          '--patch-left': `${drawing.patch.x}px`,
           '--patch-right': `${drawing.patch.x + drawing.patch.width}px`,
           '--patch-top': `${drawing.patch.y}px`,
-          '--patch-side': `${drawing.patch.width}px`,
           '--split': `${drawing.split}px`,
+          '--loud': `${sizes.loudPx}px`,
+          '--tail': `${sizes.upright ? Math.min(sizes.loudPx, beside / (tail.length * loudWide)) : sizes.loudPx}px`,
+          '--line': `${sizes.linePx}px`,
         }
       : {},
   );
   return (
-    <div class="kiosk-boll" ref={host} data-upright={box && box.height > box.width ? '' : undefined}>
+    <div class="kiosk-boll" ref={host} data-upright={sizes?.upright ? '' : undefined}>
       {svg ? <Picture svg={svg} alt={alt} /> : null}
       <div class="kiosk-boll-words" ref={words}>
         <h1 class="kiosk-loud on-night">{head}</h1>
-        <p class="kiosk-loud on-cotton">{tail}</p>
-        <p class="kiosk-line">{line(drawing?.isTrueSize ?? true)}</p>
+        <div class="on-cotton">
+          <p class="kiosk-loud">{tail}</p>
+          <p class="kiosk-line">{line(drawing?.isTrueSize ?? true)}</p>
+        </div>
       </div>
     </div>
   );

@@ -31,15 +31,12 @@ const either =
     put(scenario, station, key, other),
   ];
 
-/** Four and five weeks, days. */
+/** Four weeks, days. */
 const early = -28;
-const late = 35;
-const sownBy =
-  (days: number) =>
-  (scenario: Scenario): readonly [Scenario, Scenario] => [
-    scenario,
-    put(scenario, 'planting', 'plantingDayOfYear', scenario.decisions.planting.plantingDayOfYear + days),
-  ];
+const sownEarly = (scenario: Scenario): readonly [Scenario, Scenario] => [
+  scenario,
+  put(scenario, 'planting', 'plantingDayOfYear', scenario.decisions.planting.plantingDayOfYear + early),
+];
 /** A coarser yarn, and a weave with more room: the count and the threads to the inch by this share. */
 const coarser = 0.6;
 const opener = 0.8;
@@ -52,9 +49,9 @@ function turnout({ module, pressing }: Season, { formats }: Words): Quantity | n
 }
 
 const choices: Readonly<Record<StationId, StationChoices>> = {
-  planting: { sides: sownBy(early) },
+  planting: { sides: sownEarly },
   bloom: { sides: either('bloom', 'irrigationInches', 0, 12) },
-  boll: { sides: sownBy(late) },
+  boll: { sides: either('planting', 'variety', 'uplandMedium', 'pima') },
   harvest: { sides: either('harvest', 'method', 'spindle', 'stripper') },
   module: { sides: either('harvest', 'moisturePercent', 8, 15) },
   cleaning: {

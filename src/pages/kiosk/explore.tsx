@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { type StationId, stationIds } from '../../model/station.ts';
+import { framedBlock } from '../../scene/kiosk/framed-block.ts';
 import { paintSvg } from '../../scene/paint-svg.ts';
 import { blockMarks } from '../../scene/quilt/block-marks.ts';
 import { Picture } from '../../ui/picture.tsx';
@@ -75,15 +76,7 @@ function Lesson({ context, words, said, theme }: ScreenProps) {
         theme={theme}
         alt={words.messages.stations[station].name}
         of={[station]}
-        draw={(width, height) => {
-          const side = Math.min(width, height) - 24;
-          return blockMarks(station, 'sewn', {
-            x: (width - side) / 2,
-            y: (height - side) / 2,
-            width: side,
-            height: side,
-          });
-        }}
+        draw={(width, height) => framedBlock(station, width, height)}
       />
     </div>
   );

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { stationIds } from '../../model/station.ts';
-import { blockMarks } from '../../scene/quilt/block-marks.ts';
+import { framedBlock } from '../../scene/kiosk/framed-block.ts';
 import { encodeRun } from '../../statechart/saved-run.ts';
 import { Picture } from '../../ui/picture.tsx';
 import { hashOf } from '../route.ts';
@@ -36,15 +36,7 @@ export function Keepsake(props: ScreenProps) {
         theme={theme}
         alt={words.messages.stations[station].name}
         of={[station]}
-        draw={(width, height) => {
-          const side = Math.min(width, height) - 24;
-          return blockMarks(station, 'sewn', {
-            x: (width - side) / 2,
-            y: (height - side) / 2,
-            width: side,
-            height: side,
-          });
-        }}
+        draw={(width, height) => framedBlock(station, width, height)}
       />
     </div>
   );

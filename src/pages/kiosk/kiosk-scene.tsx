@@ -4,7 +4,6 @@ import type { StationId } from '../../model/station.ts';
 import { dayAt, stationSpan } from '../../model/timeline.ts';
 import type { Theme } from '../preferences.ts';
 import { SceneView } from '../season/scene-view.tsx';
-import { useBox } from './use-box.ts';
 
 export interface KioskSceneProps {
   readonly season: Season;
@@ -26,6 +25,16 @@ const stepMs = 100;
 const pageShort = 540;
 const pageLong = 1000;
 
+/** The page that a place is laid out as. */
+function pageIn({ clientWidth, clientHeight }: HTMLElement) {
+  const scale = Math.max(
+    Math.min(clientWidth, clientHeight) / pageShort,
+    Math.max(clientWidth, clientHeight) / pageLong,
+    1 / pageShort,
+  );
+  return { width: Math.round(clientWidth / scale), height: Math.round(clientHeight / scale) };
+}
+
 /** How far the work is, 0 to 1, from a clock that starts with the scene. */
 function useProgress(still: boolean, from: number, to: number): number {
   const [step, setStep] = useState(0);
@@ -41,32 +50,24 @@ function useProgress(still: boolean, from: number, to: number): number {
 
 /** A station at work, filling its place, without a word in it. */
 export function KioskScene({ season, station, theme, still, alt, from = 0, to = 1 }: KioskSceneProps) {
-  const { host, box } = useBox<HTMLDivElement>();
   const progress = useProgress(still, from, to);
   const moment = useMemo(() => {
     const span = stationSpan(season, station);
     return { dayOfYear: dayAt(span, Math.round(span.steps * progress)), progress };
   }, [season, station, progress]);
-  const size = useMemo(() => {
-    if (!box) return null;
-    const scale = Math.max(Math.min(box.width, box.height) / pageShort, Math.max(box.width, box.height) / pageLong);
-    return { width: Math.round(box.width / scale), height: Math.round(box.height / scale) };
-  }, [box]);
   return (
-    <div class="kiosk-scene" ref={host}>
-      {size ? (
-        <SceneView
-          season={season}
-          station={station}
-          moment={moment}
-          theme={theme}
-          still={still}
-          paused={false}
-          alt={alt}
-          size={size}
-          wordless
-        />
-      ) : null}
+    <div class="kiosk-scene">
+      <SceneView
+        season={season}
+        station={station}
+        moment={moment}
+        theme={theme}
+        still={still}
+        paused={false}
+        alt={alt}
+        sizeIn={pageIn}
+        wordless
+      />
     </div>
   );
 }

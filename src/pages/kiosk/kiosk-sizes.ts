@@ -11,15 +11,21 @@ const linesOnShortSide = 38;
 export const capitalMm = (shortSideMm: number): number =>
   Math.min(kioskMm.goalCapital, Math.max(kioskMm.leastCapital, shortSideMm / linesOnShortSide));
 
+/** Ways to set twelve blocks in whole rows. */
+const blockColumns = [12, 6, 4, 3, 2] as const;
+
 /** Custom properties that every size of the kiosk follows from, by name. */
 export function kioskSizes(mmPerPx: number, widthPx: number, heightPx: number): Readonly<Record<string, string>> {
   const capital = capitalMm(Math.min(widthPx, heightPx) * mmPerPx);
+  const [key, gap] = [Math.ceil(kioskMm.key / mmPerPx), Math.ceil(kioskMm.gap / mmPerPx)];
+  const columns = blockColumns.find((count) => count * (key + gap) + gap <= widthPx) ?? 1;
   const px = (mm: number) => `${(mm / mmPerPx).toFixed(2)}px`;
   return {
     '--mm': px(1),
     // A hair more, so that what is rounded to whole pixels is still no smaller.
-    '--kiosk-key': `${Math.ceil(kioskMm.key / mmPerPx)}px`,
-    '--kiosk-gap': `${Math.ceil(kioskMm.gap / mmPerPx)}px`,
+    '--kiosk-key': `${key}px`,
+    '--kiosk-gap': `${gap}px`,
+    '--kiosk-columns': String(columns),
     '--kiosk-text': `${Math.ceil(capital / capitalShare / mmPerPx)}px`,
   };
 }

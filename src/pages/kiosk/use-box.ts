@@ -1,9 +1,15 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 
+/** A size, px. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** The room an element has, whole px; null until it is measured. */
 export function useBox<Host extends HTMLElement>() {
   const host = useRef<Host>(null);
-  const [box, setBox] = useState<{ readonly width: number; readonly height: number } | null>(null);
+  const [box, setBox] = useState<Size | null>(null);
   useEffect(() => {
     const element = host.current;
     if (!element) return;

@@ -90,54 +90,87 @@ function ruler(name: string, { x, y, width }: Box, tickPx: number, every: number
   ];
 }
 
+/** The night side keeps at least this share of the picture, and takes this much where the patch leaves it. */
+const leastNight = 0.3;
+const mostNight = 0.6;
+
+/** Where the two cloths meet, and at which scale the patch fits on its own: 1, or one half. */
+function layOut({ width, height, headPx, footPx, patchPx }: BollToPatch) {
+  const upright = height > width;
+  const aroundPx = (ruled: number) => edge * 2.6 + ruled + footPx;
+  if (!upright) {
+    const split = Math.round(width * 0.54);
+    const fits = patchPx + aroundPx(rulerTall) + headPx <= height && patchPx + 2 * edge <= width - split;
+    return { upright, split, scale: fits ? 1 : 0.5 };
+  }
+  const splitFor = (scale: number) =>
+    Math.min(height * mostNight, height - patchPx * scale - aroundPx(scale === 1 ? rulerTall : 0));
+  const scale = splitFor(1) >= height * leastNight && patchPx + 2 * edge <= width ? 1 : 0.5;
+  return { upright, split: Math.round(splitFor(scale)), scale };
+}
+
+/** The cotton side, cut by hand and laid over the night. */
+function hem(upright: boolean, split: number, width: number, height: number): Mark {
+  const wave = [6, -9, 4, 12, -5, -10, 7];
+  const long = upright ? width : height;
+  const cut = wave.map((off, i): Point => {
+    const at = -20 + ((long + 40) * i) / (wave.length - 1);
+    return upright ? [at, split + off] : [split + off, at];
+  });
+  const far: Point[] = upright
+    ? [
+        [width + 20, height + 20],
+        [-20, height + 20],
+      ]
+    : [
+        [width + 20, height + 20],
+        [width + 20, -20],
+      ];
+  return patch('kiosk/hem', [...cut, ...far], 'cotton', { shadow: 6, seam: 12, thread: 'indigo', grain: 0 });
+}
+
 /** One boll on the night side, the patch its lint became on the cotton side, a madder thread from the one to the other. */
 export function bollToPatch(scene: BollToPatch): BollToPatchDrawing {
   const { width, height, headPx, footPx, patchPx, seamPx } = scene;
-  const upright = height > width;
-  const split = upright ? Math.round((height - headPx - footPx) * 0.47 + headPx) : Math.round(width * 0.5);
-  const room = upright
-    ? Math.min(width - 2 * edge, height - split - footPx - edge * 1.6 - rulerTall)
-    : Math.min(width - split - 2 * edge, height - headPx - footPx - edge * 1.6 - rulerTall);
-  const isTrueSize = patchPx <= room;
-  const side = isTrueSize ? patchPx : patchPx / 2;
-  const scale = isTrueSize ? 1 : 0.5;
-  const night: Box = upright ? { x: 0, y: 0, width, height: split } : { x: 0, y: 0, width: split, height };
+  const { upright, split, scale } = layOut(scene);
+  const side = patchPx * scale;
+  const ruled = scale === 1 ? rulerTall : 0;
+  const night: Box = upright ? { x: 0, y: 0, width, height: split + 20 } : { x: 0, y: 0, width: split + 20, height };
   const boll = upright
-    ? { x: width * 0.5, y: headPx + (split - headPx) * 0.5, size: Math.min(width * 0.33, (split - headPx) * 0.39) }
-    : { x: split * 0.5, y: headPx + (height - headPx) * 0.47, size: Math.min(split * 0.35, (height - headPx) * 0.37) };
+    ? { x: width * 0.5, y: headPx + (split - headPx) * 0.46, size: Math.min(width * 0.38, (split - headPx) * 0.4) }
+    : { x: split * 0.5, y: headPx + (height - headPx) * 0.44, size: Math.min(split * 0.38, (height - headPx) * 0.38) };
   const box: Box = upright
-    ? { x: edge * 1.5, y: split + edge, width: side, height: side }
+    ? { x: edge * 1.5, y: split + edge * 1.4, width: side, height: side }
     : {
-        x: split + (width - split - side) / 2,
-        y: headPx + (height - headPx - footPx - side - rulerTall - edge) / 2,
+        x: split + (width - split - side) / 2 + edge / 2,
+        y: headPx + (height - headPx - footPx - side - ruled - edge) / 2,
         width: side,
         height: side,
       };
-  const from: Point = [boll.x + boll.size * 0.3, boll.y + boll.size * 0.86];
-  const to: Point = upright ? [box.x + side * 0.9, box.y + side * 0.24] : [box.x + side * 0.12, box.y + side * 0.9];
+  const from: Point = [boll.x + boll.size * 0.36, boll.y + boll.size * 0.8];
+  const to: Point = upright ? [box.x + side * 0.9, box.y + side * 0.2] : [box.x + side * 0.12, box.y + side * 0.9];
   const path = threadPath(from, to, !upright);
   const stem = taperedStrip(
     [
       [boll.x, boll.y + boll.size * 0.6],
       [boll.x + boll.size * 0.05, boll.y + boll.size * 1.2],
-      [boll.x - boll.size * 0.06, upright ? split : height],
+      [boll.x - boll.size * 0.06, (upright ? split : height) + 20],
     ],
     boll.size * 0.13,
     boll.size * 0.17,
   );
   const leaf = (name: string, x: number, turn: number) =>
-    leafMarks(
-      name,
-      { x: boll.x + x * boll.size, y: boll.y + boll.size * 1.05, size: boll.size * 0.42, turn, wide: 1 },
-      ['bollGreen', 'leafGreen'],
-    );
-  const rings = [1.32, 1.52, 1.74].flatMap((share, i) =>
+    leafMarks(name, { x: boll.x + x * boll.size, y: boll.y + boll.size * 1.12, size: boll.size * 0.4, turn, wide: 1 }, [
+      'bollGreen',
+      'leafGreen',
+    ]);
+  const rings = [1.32, 1.52, 1.74, 1.98].flatMap((share, i) =>
     runningStitches(ring(boll.x, boll.y, boll.size * share, 60), `kiosk/ring${i}`, { on: 16, off: 12 }),
   );
   return {
     patch: box,
     split,
-    isTrueSize,
+    isTrueSize: scale === 1,
     marks: [
       ...piecedGround('kiosk/night', night, {
         inks: ['indigo', 'indigoWarm', 'ink'],
@@ -147,22 +180,25 @@ export function bollToPatch(scene: BollToPatch): BollToPatchDrawing {
       { kind: 'stitches', stitches: rings, ink: 'mid', width: 2.4, flat: true },
       group('kiosk/stem', [
         patch('kiosk/stem', stem, 'bollGreen', { shadow: 4, seam: 0, grain: null }),
-        ...leaf('kiosk/leafA', -0.2, Math.PI * 0.62),
-        ...leaf('kiosk/leafB', 0.24, -Math.PI * 0.6),
+        ...leaf('kiosk/leafA', -0.1, Math.PI * 0.4),
+        ...leaf('kiosk/leafB', 0.14, -Math.PI * 0.42),
       ]),
       group('kiosk/boll', openBollMarks('kiosk/boll', { ...boll, turn: 0, wide: 1 }, scene.locks)),
+      hem(upright, split, width, height),
       group('kiosk/patch', [
         ...cutPatch('kiosk/patch', box, seamPx * scale, scene.cloth),
         ...(scene.cloth.printed ? [] : wovenStitches('kiosk/woven', box)),
       ]),
       group(
         'kiosk/ruler',
-        ruler(
-          'kiosk/ruler',
-          { x: box.x, y: box.y + side + edge * 0.6, width: side, height: rulerTall },
-          scene.tickPx * scale,
-          scene.every,
-        ),
+        ruled > 0
+          ? ruler(
+              'kiosk/ruler',
+              { x: box.x, y: box.y + side + edge * 0.6, width: side, height: ruled },
+              scene.tickPx,
+              scene.every,
+            )
+          : [],
       ),
       group('kiosk/thread', [
         {

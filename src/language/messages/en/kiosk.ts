@@ -105,7 +105,7 @@ export const kiosk = {
     boll: {
       say: 'From first flower to first open boll: {n}.',
       counted: 'First flower to open boll',
-      choices: ['Planted now', 'Five weeks later'],
+      choices: ['Upland seed', 'Pima seed'],
       lesson:
         'First each fiber grows long: a single cell, as thin as a spider’s thread. Then it fills its own wall with cellulose, layer by layer. When the boll opens it dries, and twists like a flat ribbon.',
     },

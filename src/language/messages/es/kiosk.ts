@@ -97,7 +97,7 @@ export const kiosk: typeof english = {
     boll: {
       say: 'De la primera flor a la primera bellota abierta: {n}.',
       counted: 'De flor a bellota abierta',
-      choices: ['Sembrado a tiempo', 'Cinco semanas después'],
+      choices: ['Semilla Upland', 'Semilla Pima'],
       lesson:
         'Primero la fibra crece a lo largo: una sola célula, fina como tela de araña. Luego llena su pared de celulosa, capa por capa. Al abrir la bellota se seca y se tuerce como una cinta.',
     },
