@@ -6,7 +6,7 @@ import { farms } from '../../src/model/farms.ts';
 import { chainLedger, closingErrorRelative, countErrorRelative, type MassLedger } from '../../src/model/ledger.ts';
 import { climateIds, eras, type Scenario } from '../../src/model/scenario.ts';
 import { stationIds } from '../../src/model/station.ts';
-import { long, propertySeed, runs } from './runs.ts';
+import { long, patience, propertySeed, runs } from './runs.ts';
 
 /** Any legal value of a decision, in whole steps: never a random real number. */
 const anyValue = (decision: Decision): fc.Arbitrary<number | string | boolean> =>
@@ -57,36 +57,48 @@ function conserves(scenario: Scenario, seed: number, run: typeof runSeason = run
   expect(closingErrorRelative(chainLedger(season.ledgers))).toBeLessThan(1e-9);
 }
 
-test('law: for any legal farm, decisions and seed, every station and the chain close to 1e-9, with no negative stream', () => {
-  fc.assert(
-    fc.property(anyScenario, anySeed, (scenario, seed) => conserves(scenario, seed)),
-    options(long ? 1500 : 700),
-  );
-}, 300_000);
+test(
+  'law: for any legal farm, decisions and seed, every station and the chain close to 1e-9, with no negative stream',
+  () => {
+    fc.assert(
+      fc.property(anyScenario, anySeed, (scenario, seed) => conserves(scenario, seed)),
+      options(long ? 1500 : 700),
+    );
+  },
+  patience,
+);
 
-test('law: the same scenario and seed give byte-equal seasons', () => {
-  fc.assert(
-    fc.property(anyScenario, anySeed, (scenario, seed) => {
-      expect(JSON.stringify(runSeason(scenario, seed, null))).toBe(JSON.stringify(runSeason(scenario, seed, null)));
-    }),
-    options(200),
-  );
-}, 300_000);
+test(
+  'law: the same scenario and seed give byte-equal seasons',
+  () => {
+    fc.assert(
+      fc.property(anyScenario, anySeed, (scenario, seed) => {
+        expect(JSON.stringify(runSeason(scenario, seed, null))).toBe(JSON.stringify(runSeason(scenario, seed, null)));
+      }),
+      options(200),
+    );
+  },
+  patience,
+);
 
-test('law: a decision never changes what came before its station', () => {
-  const later = stationIds.slice(4);
-  fc.assert(
-    fc.property(anyScenario, anyDecisions, anySeed, (scenario, other, seed) => {
-      const decisions = { ...scenario.decisions } as Record<string, unknown>;
-      for (const station of later) decisions[station] = other[station];
-      const a = runSeason(scenario, seed, null);
-      const b = runSeason({ ...scenario, decisions: decisions as unknown as Decisions }, seed, null);
-      expect(b.field).toEqual(a.field);
-      expect(b.harvest).toEqual(a.harvest);
-    }),
-    options(200),
-  );
-}, 300_000);
+test(
+  'law: a decision never changes what came before its station',
+  () => {
+    const later = stationIds.slice(4);
+    fc.assert(
+      fc.property(anyScenario, anyDecisions, anySeed, (scenario, other, seed) => {
+        const decisions = { ...scenario.decisions } as Record<string, unknown>;
+        for (const station of later) decisions[station] = other[station];
+        const a = runSeason(scenario, seed, null);
+        const b = runSeason({ ...scenario, decisions: decisions as unknown as Decisions }, seed, null);
+        expect(b.field).toEqual(a.field);
+        expect(b.harvest).toEqual(a.harvest);
+      }),
+      options(200),
+    );
+  },
+  patience,
+);
 
 /** A season with one ledger tampered with. */
 const tampered =
