@@ -78,7 +78,7 @@ export function Planner({ query, teach }: PlannerProps) {
         <p class="caption">{said.practice}</p>
       </section>
       <aside class="teach-side">
-        <p>
+        <div class="teach-doors">
           <a
             class="patch teach-door"
             data-ink="madder"
@@ -87,8 +87,6 @@ export function Planner({ query, teach }: PlannerProps) {
           >
             {said.show}
           </a>
-        </p>
-        <p>
           <a
             class="patch teach-door"
             data-ink="weld"
@@ -97,7 +95,18 @@ export function Planner({ query, teach }: PlannerProps) {
           >
             {said.classLink}
           </a>
-        </p>
+          <a
+            class="patch teach-door"
+            data-cut="3"
+            href={hashOf({ page: 'teach', id: 'notes', query: encodePlan(plan) })}
+            target="seamfield-notes"
+          >
+            {said.notes}
+          </a>
+          <a class="patch teach-door" data-cut="1" href={hashOf({ page: 'teach', id: 'guild', query: plan.season })}>
+            {said.guild}
+          </a>
+        </div>
         <PaperDoors />
         <PlanNeedsList plan={plan} said={said} />
         <KeepPlan hand={hand} said={said} onTold={setTold} />

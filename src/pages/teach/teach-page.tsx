@@ -12,6 +12,7 @@ import './teach.css';
 /** Pages that draw scenes, fetched when they are opened. */
 const ShowPage = laterPage(() => import('./show/show-page.tsx'));
 const NotesPage = laterPage(() => import('./show/notes-page.tsx'));
+const GuildPage = laterPage(() => import('./guild/guild-page.tsx'));
 
 export interface TeachPageProps {
   readonly route: Extract<Route, { page: 'teach' }>;
@@ -30,9 +31,11 @@ export default function TeachPage({ route }: TeachPageProps) {
   const teach = useTeachWords(language);
   const { product } = messages.common;
   const Later = route.id === 'show' ? ShowPage : route.id === 'notes' ? NotesPage : null;
+  const own = Later !== null || route.id === 'guild';
   useEffect(() => {
-    if (teach && !Later) document.title = `${teach.said.title}: ${product}`;
-  }, [teach, product, Later]);
+    if (teach && !own) document.title = `${teach.said.title}: ${product}`;
+  }, [teach, product, own]);
+  if (route.id === 'guild') return <GuildPage query={route.query} />;
   if (teach && Later) return <Later query={route.query} teach={teach} />;
   return (
     <OneWorkingOpen>

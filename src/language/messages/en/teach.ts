@@ -61,6 +61,7 @@ export const teach = {
   standards: 'Standards',
   show: 'Show it to the class',
   notes: 'Speaker notes',
+  guild: 'A talk for a guild evening',
   keep: 'Keep the plan',
   kept: 'This device keeps the plan. It is sent nowhere.',
   copy: 'Copy the plan’s link',

@@ -66,6 +66,7 @@ export const teach: typeof english = {
   standards: 'Estándares',
   show: 'Mostrarlo a la clase',
   notes: 'Notas para quien habla',
+  guild: 'Charla para una noche de costura',
   keep: 'Guardar el plan',
   kept: 'Este dispositivo guarda el plan. No se envía a ninguna parte.',
   copy: 'Copiar el enlace del plan',
