@@ -32,6 +32,9 @@ export function quietPicture(name: string): () => void {
   // The SVG comes from our own drawing code.
   place.innerHTML = quilt(innerHeight > innerWidth, theme);
   return () => {
-    if (!place.isConnected) document.body.append(place);
+    if (place.isConnected) return;
+    // What is left of the page answers neither keys nor fingers any more.
+    for (const other of document.body.children) (other as HTMLElement).inert = true;
+    document.body.append(place);
   };
 }

@@ -1,7 +1,7 @@
 import { runSeason } from '../model/chain.ts';
 import { farmOf } from '../model/farms.ts';
-import type { Scenario } from '../model/scenario.ts';
 import type { Season } from '../model/season.ts';
+import { ginnedAs } from './own-gin.ts';
 import type { KioskSettings, OwnGin } from './settings.ts';
 
 const hourMs = 3_600_000;
@@ -15,14 +15,6 @@ export interface ShownSeason {
   readonly greeting: OwnGin['greeting'] | null;
 }
 
-/** The cotton of one of the six farms, ginned as the site's own gin does. */
-function withGin(gin: OwnGin): Scenario {
-  const farm = farmOf(gin.farm)!;
-  const { stand, lintCleaners } = gin;
-  const ginning = { ...farm.decisions.ginning, stand, lintCleaner: stand, lintCleaners };
-  return { ...farm, decisions: { ...farm.decisions, ginning } };
-}
-
 /** Hours since a fixed midnight by the clock on the wall. */
 const hourOf = (date: Date): number => Math.floor((date.getTime() - date.getTimezoneOffset() * 60_000) / hourMs);
 
@@ -30,7 +22,7 @@ const hourOf = (date: Date): number => Math.floor((date.getTime() - date.getTime
 export function scenarioOfHour({ scenarios, ownGin }: KioskSettings, date: Date) {
   const pool: readonly (string | null)[] = ownGin ? [null, ...scenarios] : scenarios;
   const turn = pool[hourOf(date) % pool.length];
-  if (ownGin && turn === null) return { scenario: withGin(ownGin), greeting: ownGin.greeting };
+  if (ownGin && turn === null) return { scenario: ginnedAs(ownGin), greeting: ownGin.greeting };
   return { scenario: farmOf(turn ?? '') ?? farmOf(scenarios[0] ?? '')!, greeting: null };
 }
 

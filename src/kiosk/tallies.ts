@@ -36,3 +36,12 @@ export function tally(event: Tally, seconds = 0): void {
     // A count is lost, a visit is not.
   }
 }
+
+/** Starts counting anew. */
+export function resetTallies(): void {
+  try {
+    localStorage.removeItem(talliesPlace);
+  } catch {
+    // Storage that is shut has counted nothing.
+  }
+}

@@ -63,6 +63,9 @@ export function keptTroubles(): Troubles {
   }
 }
 
+/** Whether this page is to leave the graphics alone: they failed too often, and not long ago. */
+export const picturesStandStill = (): boolean => graphicsGone(keptTroubles(), Date.now());
+
 /** Keeps them for the page that comes next. */
 export function keepTroubles(troubles: Troubles): void {
   try {

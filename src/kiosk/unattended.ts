@@ -1,6 +1,7 @@
 import { hasNewVersion, onNewVersion, startSiteWorker, takeNewVersion } from '../pages/site-worker.ts';
 import { attractNow, onAttract } from './attract-now.ts';
 import { startHeartbeat } from './heartbeat.ts';
+import { watchInstallerGesture } from './installer-gesture.ts';
 import { loadAnew } from './load-anew.ts';
 import { onGraphicsLost } from './lost-graphics.ts';
 import { isOpen, lastNight } from './opening-hours.ts';
@@ -31,7 +32,7 @@ export interface Unattended {
  * alone; lost graphics wait for attract, with the scene's own still picture standing in; an error puts the quiet picture up and
  * loads the page anew after a wait that grows.
  */
-export function watchUnattended({ hours }: KioskSettings, product: string): Unattended {
+export function watchUnattended({ hours, mmPerPx }: KioskSettings, product: string): Unattended {
   const beganAt = new Date();
   const showQuiet = quietPicture(product);
   const timers = new Set<number>();
@@ -92,6 +93,7 @@ export function watchUnattended({ hours }: KioskSettings, product: string): Unat
     startHeartbeat(() => (resting ? 'resting' : attractNow() === false ? 'visit' : 'attract')),
     keepAwake(() => isOpen(new Date(), hours)),
     onGraphicsLost(onLost),
+    watchInstallerGesture(mmPerPx),
     onNewVersion(look),
     onAttract(() => {
       if (attractNow() === false) visits++;

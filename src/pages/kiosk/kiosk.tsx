@@ -4,6 +4,7 @@ import { sayAttract } from '../../kiosk/attract-now.ts';
 import { seasonOfHour } from '../../kiosk/season-of-hour.ts';
 import { keptSettings } from '../../kiosk/settings.ts';
 import { tally } from '../../kiosk/tallies.ts';
+import { picturesStandStill } from '../../kiosk/trouble.ts';
 import { type Language, localeOf } from '../../language/language.ts';
 import { WordsContext } from '../../language/words.ts';
 import { kioskMachine } from '../../statechart/kiosk.ts';
@@ -70,7 +71,7 @@ export function Kiosk() {
   if (attract) shown.current = seasonOfHour(settings, date);
   const loaded = useKioskWords(context.language as Language);
   const theme: Theme = settings.highContrast ? 'projector' : 'day';
-  const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
+  const still = useMemo(() => matchMedia('(prefers-reduced-motion: reduce)').matches || picturesStandStill(), []);
   const { host, box } = useBox<HTMLDivElement>();
   const sizes = useMemo(() => (box ? kioskSizes(settings.mmPerPx, box.width, box.height) : {}), [box, settings]);
   const styled = useStyles<HTMLElement>(sizes);

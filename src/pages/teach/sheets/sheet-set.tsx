@@ -14,8 +14,6 @@ export interface PaperSheetProps {
   readonly label: string;
   readonly written: readonly WrittenQuestion[];
   readonly words: SheetWords;
-  /** The paper is printed on both sides: a sheet of an odd number of sides is followed by an empty one. */
-  readonly bothSides: boolean;
 }
 
 /** a, b, c: the asks of a question. */
@@ -42,7 +40,7 @@ function WrittenSheet({ pupil, choice, words, Sheet }: OneSheetProps) {
     level: page.levels[level].name,
     units: page.unitNames[units],
   });
-  return <Sheet number={number} label={label} written={written} words={words} bothSides={choice.paper === 'both'} />;
+  return <Sheet number={number} label={label} written={written} words={words} />;
 }
 
 /** A sheet once written stays as it is while its neighbors come. */
@@ -76,14 +74,12 @@ export interface SheetSetProps {
   /** How many of them are made by now. */
   readonly count: number;
   readonly Sheet: ComponentType<PaperSheetProps>;
-  /** Pupils' sheets begin on paper of their own; keys run on. */
-  readonly forPupils: boolean;
 }
 
 /** All sheets of a class, each on paper of its own. On the screen the first stands for all. */
-export function SheetSet({ choice, words, count, Sheet, forPupils }: SheetSetProps) {
+export function SheetSet({ choice, words, count, Sheet }: SheetSetProps) {
   return (
-    <div class={forPupils ? 'sheet-set' : 'sheet-set key-set'}>
+    <div class="sheet-set">
       {Array.from({ length: count }, (_, i) => (
         <section key={choice.first + i} class="paper-sheet" data-only-paper={i > 0 ? '' : undefined}>
           <OneSheet pupil={choice.first + i} choice={choice} words={words} Sheet={Sheet} />
