@@ -138,7 +138,7 @@ export const guild = {
     },
     pounds: {
       title: 'Where every pound went',
-      line: 'Of all that came to the gin or was added after, in per cent.',
+      line: 'Of all that came to the gin or was added after, in percent.',
       notes: [
         'Here is the whole load, from the gin’s door to the cutting table, water and weaver’s size with it. The strips add up to all of it, to less than a billionth.',
         'The longest strip is seed. Cloth in cut pieces is {clothShare}. Seed, motes and card strips are sold as well; they are goods of their own.',
