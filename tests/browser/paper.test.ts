@@ -33,37 +33,77 @@ const choice = {
   first: 1,
   units: 'us',
 };
+/** All ten kinds with their chains take a pupil so many sides at most. */
+const mostSides = 5;
 
-/** Opens a page that prints with a choice kept from before. */
-async function openWith(address: string, language: string) {
+/** Units and level of the sets printed. */
+const sets = isLong
+  ? ([
+      ['us', 1],
+      ['metric', 2],
+      ['us', 3],
+      ['metric', 3],
+    ] as const)
+  : ([['us', 3]] as const);
+
+/** Opens a page that prints with a choice kept from before, laid out as on paper. */
+async function openPrinted(address: string, language: string, kept: object) {
   const opened = await openPage({ language, path: '#/sources' });
   const { page } = opened;
-  await page.evaluate((kept) => localStorage.setItem('seamfield.sheets.1', kept), JSON.stringify(choice));
+  await page.evaluate((text) => localStorage.setItem('seamfield.sheets.1', text), JSON.stringify(kept));
   await page.evaluate((hash) => {
     location.hash = hash;
   }, address);
   await page.locator('.sheets-page button[data-primary]:not([aria-disabled])').waitFor();
+  // The design box of a page of print, 190 mm, in CSS pixels.
+  await page.setViewportSize({ width: 718, height: 1000 });
+  await page.emulateMedia({ media: 'print' });
+  expect(await clippedOnPaper(page)).toEqual([]);
   return opened;
 }
 
+/** Sides of each pupil's sheet, and what runs over the foot of a side. */
+const sidesIn = (page: Page) =>
+  page.evaluate(() => ({
+    ofEach: [...document.querySelectorAll('.paper-sheet')].map((sheet) => sheet.querySelectorAll('.paper-side').length),
+    over: [...document.querySelectorAll<HTMLElement>('.paper-side')]
+      .filter((side) => side.scrollHeight > side.clientHeight + 1)
+      .map((side) => side.textContent?.slice(0, 80)),
+  }));
+
 test.each(prints)('sheets for thirty pupils and their keys, $language, $paper', async ({ language, paper }) => {
-  const printed: Record<string, number> = {};
-  for (const [address, sides] of [
-    ['#/teach/sheets', 6],
-    ['#/teach/keys', 2],
-  ] as const) {
-    const { page, finish } = await openWith(address, language);
-    expect(await page.locator('.paper-sheet').count()).toBe(30);
-    // The design box of a page of print, 190 mm, in CSS pixels.
-    await page.setViewportSize({ width: 718, height: 1000 });
-    await page.emulateMedia({ media: 'print' });
-    expect(await clippedOnPaper(page)).toEqual([]);
-    const pdf = await page.pdf({ format: paper });
-    printed[address] = pagesOf(pdf);
-    // All ten kinds with their chains: a pupil's sheet takes so many sides at most, and each begins on a side of its own.
-    expect(printed[address]).toBeGreaterThanOrEqual(30);
-    expect(printed[address]).toBeLessThanOrEqual(30 * sides);
-    await finish();
+  for (const [units, level] of sets) {
+    const kept = { ...choice, units, level };
+    const sheets = await openPrinted('#/teach/sheets', language, kept);
+    const { ofEach, over } = await sidesIn(sheets.page);
+    expect(ofEach.length).toBe(30);
+    expect(over).toEqual([]);
+    for (const sides of ofEach) expect(sides).toBeLessThanOrEqual(mostSides);
+    // What is printed is what was laid out: no side runs on to a page of its own.
+    const pages = pagesOf(await sheets.page.pdf({ format: paper }));
+    expect(pages).toBe(ofEach.reduce((sum, sides) => sum + sides, 0));
+    // Printed on both sides of the paper, each sheet begins on paper of its own.
+    await sheets.page.emulateMedia({ media: null });
+    await sheets.page.locator('.sheets-choose input[value=both]').check();
+    await sheets.page.locator('.sheets-page button[data-primary]:not([aria-disabled])').waitFor();
+    const both = await sidesIn(sheets.page);
+    for (const sides of both.ofEach) expect(sides % 2).toBe(0);
+    if (isLong)
+      expect(pagesOf(await sheets.page.pdf({ format: paper }))).toBe(
+        both.ofEach.reduce((sum, sides) => sum + sides, 0),
+      );
+    await sheets.finish();
+
+    // A page for the teacher, and a side for each key at most.
+    const keys = await openPrinted('#/teach/keys', language, kept);
+    await keys.page.locator('.key-guide').waitFor();
+    expect(await keys.page.locator('.key-set .paper-sheet').count()).toBe(30);
+    const keyPages = pagesOf(await keys.page.pdf({ format: paper }));
+    expect(keyPages).toBeLessThanOrEqual(1 + 30);
+    expect(keyPages).toBeGreaterThan(30 / 4);
+    await keys.finish();
+    if (isLong)
+      console.log(`${language} ${paper} level ${level} ${units}: ${pages} sides of sheets, ${keyPages} of keys`);
   }
 });
 
@@ -102,20 +142,22 @@ test('a pupil’s page shows no answer and leads to no key; both pages by keyboa
 });
 
 test.each(prints)(
-  'each handout takes two sides at most and nothing is clipped, $language, $paper',
+  'each handout takes its one side or two, and so do season card and recap; nothing is clipped, $language, $paper',
   async ({ language, paper }) => {
     const { page, axe, finish } = await openPage({ language, path: '#/teach/handouts', width: 1366, height: 768 });
     await page.locator('.handout').waitFor();
     const choices = page.locator('.choose-handout input');
+    // Chain, fiber card, cloth guide, tag, gin tour, words.
+    const sides = [1, 1, 2, 1, 1, 2];
     const count = await choices.count();
-    expect(count).toBe(6);
+    expect(count).toBe(sides.length);
     for (let i = 0; i < count; i++) {
       await choices.nth(i).check();
       if (i === 0 || i === 1) expect(await axe()).toEqual([]);
       await page.setViewportSize({ width: 718, height: 1000 });
       await page.emulateMedia({ media: 'print' });
       expect(await clippedOnPaper(page)).toEqual([]);
-      expect(pagesOf(await page.pdf({ format: paper })), `handout ${i}`).toBeLessThanOrEqual(2);
+      expect(pagesOf(await page.pdf({ format: paper })), `handout ${i}`).toBe(sides[i]);
       // A ruler to measure with has its true size: 3 in of 96 px, and 4 mm on either side.
       const ruler = page.locator('.staple-ruler');
       if ((await ruler.count()) > 0) {
@@ -129,6 +171,18 @@ test.each(prints)(
         `handout ${i}`,
       ).toBeLessThanOrEqual(0);
       await page.setViewportSize({ width: 1366, height: 768 });
+    }
+    // The season card that the page leads to, and the recap with its questions and with its reasons.
+    await page.locator('a[href="#/card"]').press('Enter');
+    await page.locator('.card-sheet svg').waitFor();
+    expect(pagesOf(await page.pdf({ format: paper }))).toBeLessThanOrEqual(2);
+    await page.evaluate(() => {
+      location.hash = '#/teach/recap';
+    });
+    await page.locator('.recap-question').first().waitFor();
+    for (const what of [0, 1]) {
+      await page.locator('.sheets-choose input[type=radio]').nth(what).check();
+      expect(pagesOf(await page.pdf({ format: paper })), `recap ${what}`).toBeLessThanOrEqual(2);
     }
     await finish();
   },

@@ -3,7 +3,7 @@ import { readChoice, wholeWithin } from '../../../src/pages/teach/sheets/sheet-c
 
 describe('the choice of sheets', () => {
   test('comes back as it was kept, its kinds in the order of the chain', () => {
-    const kept = { kinds: ['trace', 'heat'], level: 3, pupils: 12, first: 400, units: 'metric' };
+    const kept = { kinds: ['trace', 'heat'], level: 3, paper: 'both', pupils: 12, first: 400, units: 'metric' };
     expect(readChoice(JSON.stringify(kept), 'us')).toEqual({ ...kept, kinds: ['heat', 'trace'] });
   });
   test.each([

@@ -43,10 +43,10 @@ const firstOf = (html: string, pattern: RegExp): string => {
 };
 
 /** Markup of a pupil's sheet, and of its key, with one question. */
-export function drawnSheets(question: Question, language: SheetLanguage) {
+function drawnSheets(question: Question, language: SheetLanguage) {
   const { words, formats } = spoken[language];
   const written = [writeQuestion(question, words, formats)];
-  const shared = { number: '1', label: '', written, words } as const;
+  const shared = { number: '1', label: '', written, words, bothSides: false } as const;
   return { sheet: renderToString(<Worksheet {...shared} />), key: renderToString(<KeySheet {...shared} />) };
 }
 

@@ -73,7 +73,8 @@ export const handouts = {
       'Hold it to the light: the more light comes through, the less of the area is thread.',
       'Pull it: along the selvage it hardly gives, across a little more, on the slant most.',
     ],
-    write: 'Tape a swatch here and write its weight, threads and weave.',
+    write: 'Tape a swatch in each frame and write what you find.',
+    swatchLines: ['Name', 'Weight', 'Threads', 'Weave'],
   },
   tag: {
     lead: 'Each bale has a tag with twelve digits. This one is invented: no gin has the code 00000.',
@@ -121,6 +122,7 @@ export const handouts = {
     machine: 'Where',
     look: 'Look for',
     ask: 'Ask',
+    heard: 'What you heard',
     rows: [
       [
         'Module yard',

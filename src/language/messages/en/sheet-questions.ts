@@ -185,6 +185,23 @@ export const sheetQuestions = {
   },
   /** Lines of a working that nobody asks for. */
   steps: { thinnest: 'The thinnest yarn', heat: 'Day {day}' },
+  /** Words on the drawings beside the questions. */
+  drawn: {
+    selvage: 'selvage',
+    grain: 'grain',
+    warp: 'warp',
+    weft: 'weft',
+    quilt: 'quilt',
+    upright: 'upright',
+    crosswise: 'crosswise',
+    gin: 'gin',
+    lint: 'lint',
+    seed: 'seed',
+    trash: 'trash',
+    motes: 'motes',
+    water: 'water',
+    rest: 'the rest',
+  },
   projects: {
     'dress-shirt': 'Shirts',
     skirt: 'Skirts',

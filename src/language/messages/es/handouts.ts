@@ -38,7 +38,7 @@ export const handouts: typeof english = {
     sums: 'Nada se pierde sin nombre: lo que entra en una estación sale como algodón, semilla, basura de campo, desperdicio o agua.',
   },
   fiber: {
-    lead: '¿Cuánto mide la fibra de tu retazo? La longitud de fibra se cuenta en treintaidosavos de pulgada.',
+    lead: '¿Cuánto mide la fibra de un retazo? La longitud de fibra se cuenta en treintaidosavos de pulgada.',
     check:
       'Primero hay que revisar la impresión: la regla debe medir exactamente 3 pulgadas (76 mm). Si no, imprimir al 100 %.',
     inches: 'Pulgadas',
@@ -51,7 +51,7 @@ export const handouts: typeof english = {
       'Poner el mechón sobre papel oscuro y aplanarlo. La mayoría de las fibras llega más o menos igual de lejos: esa es la longitud que lee una mano.',
       'Ponerlo a lo largo de la regla desde cero y leer la longitud.',
     ],
-    yours: 'Tus fibras',
+    yours: 'Las fibras medidas',
     columns: ['De dónde', 'Largo', 'Código', 'Qué se ve'],
     chart: 'Tabla de longitudes de instrumento',
     chartLead:
@@ -65,7 +65,7 @@ export const handouts: typeof english = {
     weight: 'Peso',
     threads: 'Títulos, hilos por pulgada',
     loop: 'malla',
-    have: '¿La tienes?',
+    have: '¿Está?',
     memory: '× Estos hilos no se leyeron impresos: vienen de memoria o de la práctica del oficio.',
     look: 'Para saber qué tela es',
     looks: [
@@ -75,7 +75,8 @@ export const handouts: typeof english = {
       'Ponerla a contraluz: entre más luz pasa, menos del área es hilo.',
       'Jalarla: a lo largo del orillo casi no cede, a lo ancho un poco más, al bies es donde más cede.',
     ],
-    write: 'Pegar aquí un retazo y anotar su peso, sus hilos y su ligamento.',
+    write: 'Pegar un retazo en cada recuadro y anotar lo que se encuentra.',
+    swatchLines: ['Nombre', 'Peso', 'Hilos', 'Ligamento'],
   },
   tag: {
     lead: 'Cada paca lleva una etiqueta con doce cifras. Esta es inventada: ninguna despepitadora tiene el código 00000.',
@@ -123,6 +124,7 @@ export const handouts: typeof english = {
     machine: 'Dónde',
     look: 'Qué mirar',
     ask: 'Qué preguntar',
+    heard: 'Lo que se oyó',
     rows: [
       [
         'Patio de módulos',

@@ -8,7 +8,7 @@ export const recap: typeof english = {
   what: 'En papel',
   whats: { questions: 'Preguntas', answers: 'Preguntas con respuestas' },
   print: 'Imprimir el repaso',
-  heading: '¿Qué recuerdas?',
+  heading: '¿Qué quedó en la memoria?',
   right: 'Correcto.',
   wrong: 'No del todo.',
   answer: 'Respuesta: {letter}.',

@@ -3,16 +3,18 @@ import { levels } from '../../../teach/sheets/question.ts';
 import { ChoiceRow } from '../../../ui/choice-row.tsx';
 import { cutOf } from '../../../ui/cut-of.ts';
 import type { SheetWords } from './question-text.ts';
-import { choiceLimits, type SheetChoice } from './sheet-choice.ts';
+import { choiceLimits, paperSides, type SheetChoice } from './sheet-choice.ts';
 import { WholeNumberField } from './whole-number-field.tsx';
 
 export interface ChooseSheetsProps {
   readonly words: SheetWords;
   readonly choice: SheetChoice;
+  /** Pupils' sheets, each on paper of its own; keys run on. */
+  readonly forPupils: boolean;
   readonly onChange: (choice: SheetChoice) => void;
 }
 
-function Kinds({ words, choice, onChange }: ChooseSheetsProps) {
+function Kinds({ words, choice, onChange }: Omit<ChooseSheetsProps, 'forPupils'>) {
   const { kinds } = words.questions;
   const toggled = (kind: KindId) =>
     kindIds.filter((each) => (each === kind ? !choice.kinds.includes(kind) : choice.kinds.includes(each)));
@@ -49,7 +51,7 @@ function Kinds({ words, choice, onChange }: ChooseSheetsProps) {
 }
 
 /** What the sheets are made of: kinds, level, how many, units, paper. */
-export function ChooseSheets({ words, choice, onChange }: ChooseSheetsProps) {
+export function ChooseSheets({ words, choice, forPupils, onChange }: ChooseSheetsProps) {
   const { page } = words;
   return (
     <div class="choose-sheets">
@@ -84,6 +86,15 @@ export function ChooseSheets({ words, choice, onChange }: ChooseSheetsProps) {
         value={choice.units}
         onChoose={(units) => onChange({ ...choice, units })}
       />
+      {forPupils ? (
+        <ChoiceRow
+          label={page.paper}
+          help={page.paperHelp[choice.paper]}
+          options={paperSides.map((paper) => ({ value: paper, label: page.paperNames[paper] }))}
+          value={choice.paper}
+          onChoose={(paper) => onChange({ ...choice, paper })}
+        />
+      ) : null}
     </div>
   );
 }

@@ -67,6 +67,7 @@ export default function PaperPage({ id }: PaperPageProps) {
           lead={words.page.lead}
           printing={words.page.printSheets}
           Sheet={Worksheet}
+          forPupils
         >
           <SheetHelps words={words} />
         </SetPage>
@@ -79,6 +80,7 @@ export default function PaperPage({ id }: PaperPageProps) {
           lead={words.page.keysLead}
           printing={words.page.printKeys}
           Sheet={KeySheet}
+          forPupils={false}
         />
       ) : null}
       {words && id === 'handouts' ? <HandoutsPage page={words.page} /> : null}

@@ -2,8 +2,8 @@ import { fill } from '../../../language/fill.ts';
 import type { Formats } from '../../../language/formats.ts';
 import type { sheetQuestions } from '../../../language/messages/en/sheet-questions.ts';
 import type { sheets } from '../../../language/messages/en/sheets.ts';
-import type { Question } from '../../../teach/sheets/make-question.ts';
-import type { Amount, Ask, Rounding, Step } from '../../../teach/sheets/question.ts';
+import type { KindId, Question } from '../../../teach/sheets/make-question.ts';
+import type { Amount, Ask, Level, Rounding, Step } from '../../../teach/sheets/question.ts';
 
 /** The words of the questions and of the pages around them. */
 export interface SheetWords {
@@ -33,10 +33,15 @@ export interface WrittenAsk {
 }
 /** A question as it is printed. */
 export interface WrittenQuestion {
+  readonly kind: KindId;
+  readonly level: Level;
   readonly title: string;
   readonly text: string;
   readonly table: WrittenTable | null;
   readonly asks: readonly WrittenAsk[];
+  /** The given numbers by name, for a drawing: as written, and as they are. */
+  readonly labels: Readonly<Record<string, string>>;
+  readonly sizes: Readonly<Record<string, number>>;
 }
 
 /** Differences that a bale's class makes carry their sign. */
@@ -134,6 +139,8 @@ export function writeQuestion(question: Question, words: SheetWords, formats: Fo
   for (const [name, amount] of Object.entries(given)) values[name] = givenText(name, amount, formats);
   for (const [name, id] of Object.entries(named ?? {})) values[name] = projects[id] ?? id;
   return {
+    kind,
+    level,
     title: questions.kinds[kind],
     text: fill(inUnits(template, units), values),
     table: table
@@ -143,5 +150,7 @@ export function writeQuestion(question: Question, words: SheetWords, formats: Fo
         }
       : null,
     asks: question.asks.map((ask) => writeAsk(ask, question, words, formats)),
+    labels: values,
+    sizes: Object.fromEntries(Object.entries(given).map(([name, { value }]) => [name, value])),
   };
 }

@@ -1,9 +1,10 @@
 import type { ComponentChildren, ComponentType } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
 import { PatchButton } from '../../../ui/patch-button.tsx';
 import { ChooseSheets } from './choose-sheets.tsx';
+import { KeyGuide } from './key-guide.tsx';
 import type { SheetWords } from './question-text.ts';
 import { keepChoice, keptChoice, type SheetChoice } from './sheet-choice.ts';
 import { type PaperSheetProps, SheetSet, useMadeCount } from './sheet-set.tsx';
@@ -15,12 +16,14 @@ export interface SetPageProps {
   /** Of the button, with the number of sheets in {n}. */
   readonly printing: { readonly one: string; readonly other: string };
   readonly Sheet: ComponentType<PaperSheetProps>;
+  /** Pupils' sheets begin on paper of their own; keys run on. */
+  readonly forPupils: boolean;
   /** What is told below the choice. */
   readonly children?: ComponentChildren;
 }
 
 /** A page that makes a set of sheets, or of their keys, from one choice kept on the device. */
-export function SetPage({ words, title, lead, printing, Sheet, children }: SetPageProps) {
+export function SetPage({ words, title, lead, printing, Sheet, forPupils, children }: SetPageProps) {
   const { formats, messages, unitSystem } = useWords();
   const [choice, setChoice] = useState(() => keptChoice(unitSystem));
   const { page } = words;
@@ -29,6 +32,11 @@ export function SetPage({ words, title, lead, printing, Sheet, children }: SetPa
   useEffect(() => {
     document.title = `${title}: ${messages.common.product}`;
   }, [title, messages]);
+  const [sides, setSides] = useState(0);
+  const shown = useRef<HTMLElement>(null);
+  useEffect(() => {
+    setSides(shown.current?.querySelectorAll('.paper-side').length ?? 0);
+  }, [count, pupils, choice, words]);
   const change = (next: SheetChoice) => {
     setChoice(next);
     if (next.kinds.length > 0) keepChoice(next);
@@ -40,19 +48,21 @@ export function SetPage({ words, title, lead, printing, Sheet, children }: SetPa
       <div class="sheets-choose no-print">
         <h1>{title}</h1>
         <p>{lead}</p>
-        <ChooseSheets words={words} choice={choice} onChange={change} />
+        <ChooseSheets words={words} choice={choice} forPupils={forPupils} onChange={change} />
         <PatchButton ink="madder" primary refusal={refusal} onPress={() => print()}>
           {formats.plural(pupils, printing, 0)}
         </PatchButton>
         <p role="status" class="caption">
           {refusal ? '' : formats.plural(pupils, page.ready, 0)}
+          {!refusal && sides > 0 ? ` ${formats.plural(sides, page.sides, 0)}` : null}
         </p>
         {children}
       </div>
       {pupils > 0 ? (
-        <section class="sheets-shown" aria-label={page.preview}>
+        <section class="sheets-shown" ref={shown} aria-label={page.preview}>
           <h2 class="no-print sheets-preview">{page.preview}</h2>
-          <SheetSet choice={choice} words={words} count={count} Sheet={Sheet} />
+          {forPupils ? null : <KeyGuide choice={choice} words={words} />}
+          <SheetSet choice={choice} words={words} count={count} Sheet={Sheet} forPupils={forPupils} />
         </section>
       ) : null}
     </>

@@ -2,6 +2,9 @@ import { type UnitSystem, unitSystems } from '../../../language/unit-system.ts';
 import { type KindId, kindIds, pupilLimits } from '../../../teach/sheets/make-question.ts';
 import { type Level, levels } from '../../../teach/sheets/question.ts';
 
+export const paperSides = ['one', 'both'] as const;
+export type PaperSides = (typeof paperSides)[number];
+
 /** What a set of sheets is made of. */
 export interface SheetChoice {
   /** In the order of the chain. */
@@ -11,6 +14,8 @@ export interface SheetChoice {
   /** Number of the first sheet; the others follow. */
   readonly first: number;
   readonly units: UnitSystem;
+  /** Printed on one side of the paper or on both. */
+  readonly paper: PaperSides;
 }
 
 /** How many sheets are made at once, and the numbers they may carry. */
@@ -25,6 +30,7 @@ const firstChoice: SheetChoice = {
   pupils: 30,
   first: 1,
   units: 'us',
+  paper: 'one',
 };
 const key = 'seamfield.sheets.1';
 
@@ -55,6 +61,7 @@ export function readChoice(text: string | null, units: UnitSystem): SheetChoice 
     pupils: wholeWithin(kept.pupils, choiceLimits.pupils) ?? otherwise.pupils,
     first: wholeWithin(kept.first, choiceLimits.first) ?? otherwise.first,
     units: oneOf(unitSystems, kept.units, otherwise.units),
+    paper: oneOf(paperSides, kept.paper, otherwise.paper),
   };
 }
 

@@ -14,6 +14,8 @@ export interface PaperSheetProps {
   readonly label: string;
   readonly written: readonly WrittenQuestion[];
   readonly words: SheetWords;
+  /** The paper is printed on both sides: a sheet of an odd number of sides is followed by an empty one. */
+  readonly bothSides: boolean;
 }
 
 /** a, b, c: the asks of a question. */
@@ -40,7 +42,7 @@ function WrittenSheet({ pupil, choice, words, Sheet }: OneSheetProps) {
     level: page.levels[level].name,
     units: page.unitNames[units],
   });
-  return <Sheet number={number} label={label} written={written} words={words} />;
+  return <Sheet number={number} label={label} written={written} words={words} bothSides={choice.paper === 'both'} />;
 }
 
 /** A sheet once written stays as it is while its neighbors come. */
@@ -74,12 +76,14 @@ export interface SheetSetProps {
   /** How many of them are made by now. */
   readonly count: number;
   readonly Sheet: ComponentType<PaperSheetProps>;
+  /** Pupils' sheets begin on paper of their own; keys run on. */
+  readonly forPupils: boolean;
 }
 
 /** All sheets of a class, each on paper of its own. On the screen the first stands for all. */
-export function SheetSet({ choice, words, count, Sheet }: SheetSetProps) {
+export function SheetSet({ choice, words, count, Sheet, forPupils }: SheetSetProps) {
   return (
-    <div class="sheet-set">
+    <div class={forPupils ? 'sheet-set' : 'sheet-set key-set'}>
       {Array.from({ length: count }, (_, i) => (
         <section key={choice.first + i} class="paper-sheet" data-only-paper={i > 0 ? '' : undefined}>
           <OneSheet pupil={choice.first + i} choice={choice} words={words} Sheet={Sheet} />

@@ -4,6 +4,9 @@ import { clothNames, clothOunces } from '../../../../model/trace/cloth-weights.t
 import { gsmFromOuncesPerSquareYard } from '../../../../model/units.ts';
 import type { HandoutWords } from './handout-words.ts';
 
+/** Places for swatches on the second side. */
+const swatches = [1, 2, 3, 4] as const;
+
 /** Named cloths by weight, lightest first, with their threads, and how to tell what lies on the table. */
 export function ClothHandout({ words: { own, cloths } }: { readonly words: HandoutWords }) {
   const { formats, messages } = useWords();
@@ -42,13 +45,25 @@ export function ClothHandout({ words: { own, cloths } }: { readonly words: Hando
         </tbody>
       </table>
       <p class="handout-note">{cloth.memory}</p>
-      <h3>{cloth.look}</h3>
+      <h3 class="handout-next-side">{cloth.look}</h3>
       <ul>
         {cloth.looks.map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
-      <p class="handout-room">{cloth.write}</p>
+      <p>{cloth.write}</p>
+      <ul class="handout-swatches">
+        {swatches.map((swatch) => (
+          <li key={swatch}>
+            <span class="handout-swatch" />
+            {cloth.swatchLines.map((line) => (
+              <span key={line} class="handout-line">
+                {line} <span class="sheet-blank" />
+              </span>
+            ))}
+          </li>
+        ))}
+      </ul>
     </>
   );
 }

@@ -39,7 +39,13 @@ export function StapleRuler({ words: { own } }: { readonly words: HandoutWords }
         <path key={place} class="ruler-mark" d={`M${at(place)} ${inchEdge}v${inchMark(place)}`} />
       ))}
       {Array.from({ length: inches + 1 }, (_, inch) => (
-        <text key={inch} class="ruler-great" x={at(inch * THIRTY_SECONDS_PER_INCH)} y={23.4}>
+        <text
+          key={inch}
+          class="ruler-great"
+          x={at(inch * THIRTY_SECONDS_PER_INCH) + (inch === 0 ? 1.4 : -1)}
+          y={23.4}
+          text-anchor={inch === 0 ? 'start' : 'end'}
+        >
           {inch}
         </text>
       ))}
@@ -54,7 +60,7 @@ export function StapleRuler({ words: { own } }: { readonly words: HandoutWords }
       <text class="ruler-words" x={left} y={2.8}>
         {fiber.codes}
       </text>
-      <text class="ruler-words" x={left + 5} y={23.4}>
+      <text class="ruler-words" x={left + 6} y={23.4}>
         {fiber.inches}
       </text>
       {mmMarks.map((mm) => (

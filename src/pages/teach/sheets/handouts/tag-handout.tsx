@@ -26,14 +26,13 @@ export function TagHandout({ words: { own } }: { readonly words: HandoutWords })
     <>
       <p>{tag.lead}</p>
       <div class="bale-tag-drawn">
-        <p class="bale-tag-digits">
-          <span>{digits.slice(0, ginDigits)}</span> <span>{digits.slice(ginDigits)}</span>
+        <p>
+          <span class="bale-tag-digits">{digits.slice(0, ginDigits)}</span>
+          {tag.gin}
         </p>
         <p>
-          <b>{digits.slice(0, ginDigits)}</b> {tag.gin}
-        </p>
-        <p>
-          <b>{digits.slice(ginDigits)}</b> {tag.bale}
+          <span class="bale-tag-digits">{digits.slice(ginDigits)}</span>
+          {tag.bale}
         </p>
       </div>
       <h3>{tag.record}</h3>

@@ -14,12 +14,13 @@ export function TourHandout({ words: { own } }: { readonly words: HandoutWords }
           ))}
         </ul>
       </section>
-      <table class="handout-table">
+      <table class="handout-table handout-tour">
         <thead>
           <tr>
             <th scope="col">{tour.machine}</th>
             <th scope="col">{tour.look}</th>
             <th scope="col">{tour.ask}</th>
+            <th scope="col">{tour.heard}</th>
           </tr>
         </thead>
         <tbody>
@@ -28,6 +29,7 @@ export function TourHandout({ words: { own } }: { readonly words: HandoutWords }
               <th scope="row">{machine}</th>
               <td>{look}</td>
               <td>{ask}</td>
+              <td />
             </tr>
           ))}
         </tbody>
