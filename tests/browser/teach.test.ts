@@ -50,6 +50,11 @@ test(
     const before = await page.locator('.teach-stop h3').allInnerTexts();
     await page.getByRole('radio', { name: '45' }).press('Space');
     await page.getByRole('heading', { name: 'Where every pound goes: 45 minutes' }).waitFor();
+    // The finished plan takes two sides of paper at most: page objects of the PDF (ISO 32000, 7.7.3.3).
+    for (const format of ['Letter', 'A4']) {
+      const pdf = await page.pdf({ format });
+      expect((pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length, format).toBeLessThanOrEqual(2);
+    }
     const open = (text: string) =>
       page
         .locator('input[type=file]')
@@ -89,6 +94,14 @@ test(
     // The test's own site stands on this machine.
     expect(await page.getByRole('note').innerText()).toContain('npm start -- --share');
     await page.getByRole('img', { name: 'QR code of the class link' }).waitFor();
+    const fill = page.getByRole('button', { name: 'The code on the whole screen' });
+    await fill.press('Enter');
+    const whole = page.getByRole('dialog').locator('svg');
+    // Large enough for the back of a room: most of the screen's height, with the address below it.
+    expect((await whole.boundingBox())!.height).toBeGreaterThan(0.7 * 768);
+    expect(await axe()).toEqual([]);
+    await page.keyboard.press('Escape');
+    await whole.waitFor({ state: 'hidden' });
     const link = page.locator('.class-address');
     const address = await link.innerText();
     expect(address.length).toBeLessThan(300);

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { useWords } from '../../language/words.ts';
 import { decodeRun, encodeRun } from '../../statechart/saved-run.ts';
@@ -42,6 +42,7 @@ export function ClassPage({ query, teach }: ClassPageProps) {
       : hashOf({ page: 'teach', id: 'join', query: `pupils=${pupils}&${season}` });
   const address = `${location.href.split('#')[0]}${hash}`;
   const code = useMemo(() => qrSvg(address), [address]);
+  const large = useRef<HTMLDialogElement>(null);
   const barrier = unreachable(location.protocol, location.hostname);
   const copy = () =>
     navigator.clipboard.writeText(address).then(
@@ -102,6 +103,7 @@ export function ClassPage({ query, teach }: ClassPageProps) {
           <PatchButton ink="weld" onPress={copy}>
             {said.classCopy}
           </PatchButton>
+          <PatchButton onPress={() => large.current?.showModal()}>{said.classLarge}</PatchButton>
           <PatchButton onPress={() => print()}>{messages.common.print}</PatchButton>
         </div>
         <p class="caption">
@@ -117,6 +119,11 @@ export function ClassPage({ query, teach }: ClassPageProps) {
       <div class="class-code">
         <Picture svg={code} alt={said.codeAlt} />
       </div>
+      <dialog class="class-large" ref={large} aria-label={said.codeAlt}>
+        <Picture svg={code} alt={said.codeAlt} />
+        <p>{address}</p>
+        <PatchButton onPress={() => large.current?.close()}>{said.classSmall}</PatchButton>
+      </dialog>
       <ClassAnswers plan={plan} run={run} pupils={each === 'own' ? pupils : 0} teach={teach} />
     </>
   );

@@ -100,6 +100,8 @@ export const teach = {
   pupilsLabel: 'Pupils, 1 to {most}',
   classCopy: 'Copy the class link',
   classCopied: 'Link copied.',
+  classLarge: 'The code on the whole screen',
+  classSmall: 'Close',
   classHolds: 'The link has {n} characters and holds the farm, the season number and every decision.',
   classTooLong: 'The link has {n} characters, more than {most}: its code may be hard to read from afar.',
   codeAlt: 'QR code of the class link',

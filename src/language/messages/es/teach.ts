@@ -105,6 +105,8 @@ export const teach: typeof english = {
   pupilsLabel: 'Estudiantes, de 1 a {most}',
   classCopy: 'Copiar el enlace de la clase',
   classCopied: 'Enlace copiado.',
+  classLarge: 'El código en toda la pantalla',
+  classSmall: 'Cerrar',
   classHolds: 'El enlace tiene {n} caracteres y lleva la granja, el número de temporada y cada decisión.',
   classTooLong: 'El enlace tiene {n} caracteres, más de {most}: el código puede ser difícil de leer de lejos.',
   codeAlt: 'Código QR del enlace de la clase',

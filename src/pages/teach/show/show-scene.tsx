@@ -18,7 +18,8 @@ const tickMs = 100;
 /** Heights of the wall at which a picture is laid out px for px: on a larger one its letters grow with the wall. */
 const laidOutFor = 560;
 
-const growth = (): number => Math.max(1, window.innerHeight / laidOutFor);
+/** The wall's height, or what stands for it on a wall that is taller than wide: as in show.css. */
+const growth = (): number => Math.max(1, Math.min(window.innerHeight, 80 * (window.innerWidth / 100)) / laidOutFor);
 
 /** The size at which a scene is laid out to fill the place around it once it has grown with the wall. */
 function sizeIn(host: HTMLElement): PictureSize {
