@@ -9,7 +9,7 @@ useBrowser();
 
 const isLong = Boolean(process.env.SEAMFIELD_LONG);
 const patience = isLong ? 3_600_000 : 120_000;
-/** Two plans that hold every kind of stop between them; in the long run all. */
+/** A plan for each language, which hold every kind of stop between them; in the long run all for both. */
 const few = ['30 minutes, guild, pound', '45 minutes, adults, staple'];
 const plans = everyPlan.filter(({ name }) => isLong || few.includes(name));
 const addressOf = (plan: (typeof plans)[number]['plan'], page = 'show') => `#/teach/${page}?${encodePlan(plan)}`;
@@ -51,10 +51,13 @@ const sizes = [
   [1920, 1080],
 ] as const;
 
-test.each(['en-US', 'es-MX'])(
+const languages = ['en-US', 'es-MX'];
+
+test.each(languages)(
   'every step on the wall fits without a scroll bar, with large letters and a free rim, %s',
   async (language) => {
     for (const [at, { name, plan }] of plans.entries()) {
+      if (!isLong && at !== languages.indexOf(language)) continue;
       for (const [width, height] of isLong ? sizes : [sizes[at % 2]!]) {
         const { page, axe, finish } = await openPage({
           path: addressOf(plan),
@@ -71,7 +74,7 @@ test.each(['en-US', 'es-MX'])(
             i + 1,
           );
           expect(await faultsOfStep(page), `${name}, step ${i}, ${width}`).toEqual([]);
-          if (at === 0 && phase === 'see' && i < 8) expect(await axe()).toEqual([]);
+          if (!isLong && phase === 'see' && i < 8) expect(await axe()).toEqual([]);
           await page.keyboard.press(i % 2 === 0 ? 'PageDown' : 'ArrowRight');
         }
         await finish();
