@@ -20,6 +20,9 @@ export interface GuildSlideProps {
   readonly numbers: Readonly<Record<string, string>>;
 }
 
+/** Longer notes are set in smaller letters on paper, characters. */
+const longNotes = 700;
+
 /** What the talk rests on. Sources stand in English, as they were read. */
 function Sources({ told, said }: Pick<GuildSlideProps, 'told' | 'said'>) {
   const { messages } = useWords();
@@ -65,7 +68,7 @@ export function GuildSlide({ slide, number, fromMinute, told, said, lessons, num
           {messages.common.product} · {foot}
         </p>
       </div>
-      <div class="guild-notes">
+      <div class="guild-notes" data-long={text.notes.join(' ').length > longNotes ? '' : undefined}>
         <p class="guild-minutes">
           <b>{formats.plural(slide.minutes, said.minutes)}</b>{' '}
           {fill(said.from, { from: formats.count(fromMinute), to: formats.count(fromMinute + slide.minutes) })}
