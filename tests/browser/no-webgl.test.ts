@@ -25,3 +25,16 @@ test('without any canvas the SVG picture stays, with its words', async () => {
   expect(await page.locator('.scene svg').first().isVisible()).toBe(true);
   expect(await page.locator('.twin-see').innerText()).toContain('seed house');
 });
+
+test('without WebGL the kiosk plays its attract on a plain canvas, and calls it no trouble', async () => {
+  const { page, finish } = await openPage({ path: '#/kiosk', width: 1080, height: 1920 });
+  await page
+    .locator('.kiosk[data-screen=attract] .scene-stage:not([hidden]) canvas')
+    .first()
+    .waitFor({ timeout: 30_000 });
+  const scene = page.locator('.scene').first();
+  const one = await scene.screenshot();
+  await expect.poll(async () => (await scene.screenshot()).equals(one), { timeout: 15_000 }).toBe(false);
+  expect(await page.evaluate(() => sessionStorage.getItem('seamfield.kiosk.troubles.1'))).toBe(null);
+  await finish();
+}, 60_000);

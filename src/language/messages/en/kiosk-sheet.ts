@@ -61,7 +61,9 @@ export const kioskSheet = {
         three: 'Children of 3 and 4',
       },
       memory: 'from memory',
-      both: '{inches} in ({mm} mm)',
+      inches: '{n} in',
+      mm: 'mm',
+      span: '{low} – {high}',
     },
     sound: {
       heading: 'Sound',

@@ -63,7 +63,9 @@ export const kioskSheet: typeof english = {
         three: 'Niños de 3 y 4',
       },
       memory: 'de memoria',
-      both: '{inches} in ({mm} mm)',
+      inches: '{n} in',
+      mm: 'mm',
+      span: '{low} – {high}',
     },
     sound: {
       heading: 'Sonido',

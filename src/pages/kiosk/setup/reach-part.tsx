@@ -15,8 +15,7 @@ export function ReachPart({ words }: { readonly words: KioskSheetWords['parts'][
     const shown = reaches.flatMap(({ who, ...heights }) => (who === 'deep' ? [] : [{ ...heights, who: bars[who] }]));
     return paintSvg(reachScene({ bars: shown, labels: { keys, floor } }), { ...reachSize, theme: 'day' });
   }, [words]);
-  const both = (inches: number) =>
-    fill(words.both, { inches: formats.number(inches, 0), mm: formats.number(reachMm(inches), 0) });
+  const inches = (value: number) => fill(words.inches, { n: formats.number(value, 0) });
   return (
     <>
       <Picture svg={svg} alt={words.drawing} class="reach-picture" />
@@ -27,6 +26,7 @@ export function ReachPart({ words }: { readonly words: KioskSheetWords['parts'][
             <th scope="col">{words.who}</th>
             <th scope="col">{words.low}</th>
             <th scope="col">{words.high}</th>
+            <th scope="col">{words.mm}</th>
             <th scope="col">{words.source}</th>
           </tr>
         </thead>
@@ -34,8 +34,9 @@ export function ReachPart({ words }: { readonly words: KioskSheetWords['parts'][
           {reaches.map(({ who, lowInches, highInches, clause, mark }) => (
             <tr key={who}>
               <th scope="row">{words.rows[who]}</th>
-              <td>{both(lowInches)}</td>
-              <td>{both(highInches)}</td>
+              <td>{inches(lowInches)}</td>
+              <td>{inches(highInches)}</td>
+              <td>{fill(words.span, { low: String(reachMm(lowInches)), high: String(reachMm(highInches)) })}</td>
               <td>
                 {clause}
                 {mark === 'memory' ? `, ${words.memory}` : ''}
