@@ -14,7 +14,7 @@ export function VisitKeys(props: ScreenProps & { readonly screen: Screen; readon
   return (
     <nav class="kiosk-band" aria-label={said.band}>
       {screen === 'language' ? (
-        <div class="kiosk-row">
+        <div class="kiosk-row kiosk-choices">
           {settings.languages.map((language, i) => (
             <KioskKey
               key={language}
@@ -29,7 +29,7 @@ export function VisitKeys(props: ScreenProps & { readonly screen: Screen; readon
         </div>
       ) : null}
       {asks ? (
-        <div class="kiosk-row">
+        <div class="kiosk-row kiosk-choices">
           {(['lint', 'seed'] as const).map((guess) => (
             <KioskKey
               key={guess}
@@ -45,7 +45,7 @@ export function VisitKeys(props: ScreenProps & { readonly screen: Screen; readon
         </div>
       ) : null}
       {screen === 'comparing' ? (
-        <div class="kiosk-row">
+        <div class="kiosk-row kiosk-choices">
           {said.stations[context.station].choices.map((choice, i) => (
             <KioskKey
               key={choice}
@@ -60,7 +60,7 @@ export function VisitKeys(props: ScreenProps & { readonly screen: Screen; readon
           ))}
         </div>
       ) : null}
-      {screen === 'looking' || screen === 'lesson' ? <BlockKeys {...props} /> : null}
+      {screen === 'looking' ? <BlockKeys {...props} /> : null}
       <div class="kiosk-row">
         {screen === 'language' ? null : <NavKeys {...props} />}
         {screen === 'language' ? (

@@ -65,11 +65,12 @@ function wovenStitches(name: string, { x, y, width }: Box): Mark[] {
 /** A thread that hangs as thread does, from the boll to the corner where the patch is begun. */
 function threadPath(from: Point, to: Point, sideways: boolean): Point[] {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const pull = sideways ? ([dx * 0.1, Math.abs(dx) * 0.5] as const) : ([Math.abs(dy) * 0.75, dy * 0.45] as const);
-  const one: Point = [from[0] + pull[0], from[1] + pull[1]];
+  const one: Point = sideways
+    ? [from[0] + dx * 0.1, from[1] + Math.abs(dx) * 0.5]
+    : [from[0] - Math.abs(dy) * 0.9, from[1] + dy * 0.35];
   const other: Point = sideways
     ? [to[0] - dx * 0.35, to[1] + dx * 0.18]
-    : [to[0] + Math.abs(dy) * 0.9, to[1] - dy * 0.1];
+    : [to[0] + Math.abs(dy) * 0.75, to[1] - dy * 0.5];
   return Array.from({ length: 41 }, (_, i): Point => {
     const t = i / 40;
     const u = 1 - t;
@@ -92,7 +93,7 @@ function ruler(name: string, { x, y, width }: Box, tickPx: number, every: number
 
 /** The night side keeps at least this share of the picture, and takes this much where the patch leaves it. */
 const leastNight = 0.3;
-const mostNight = 0.6;
+const mostNight = 0.74;
 
 /** Where the two cloths meet, and at which scale the patch fits on its own: 1, or one half. */
 function layOut({ width, height, headPx, footPx, patchPx }: BollToPatch) {
@@ -147,8 +148,8 @@ export function bollToPatch(scene: BollToPatch): BollToPatchDrawing {
         width: side,
         height: side,
       };
-  const from: Point = [boll.x + boll.size * 0.36, boll.y + boll.size * 0.8];
-  const to: Point = upright ? [box.x + side * 0.9, box.y + side * 0.2] : [box.x + side * 0.12, box.y + side * 0.9];
+  const from: Point = [boll.x + boll.size * (upright ? -0.4 : 0.36), boll.y + boll.size * 0.8];
+  const to: Point = upright ? [box.x + side * 0.62, box.y + side * 0.12] : [box.x + side * 0.12, box.y + side * 0.9];
   const path = threadPath(from, to, !upright);
   const stem = taperedStrip(
     [

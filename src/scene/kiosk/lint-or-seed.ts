@@ -59,7 +59,7 @@ function laid(name: string, part: 'lint' | 'seed', { x, y, width, height }: Box,
 export function lintOrSeed({ width, height, lintKg, seedKg, opened }: LintOrSeed): DisplayList {
   const upright = height > width;
   const r = upright ? Math.min(width * 0.36, height * 0.27) : Math.min(width * 0.25, height * 0.37);
-  const [cx, cy] = [upright ? width * 0.4 : width * 0.38, height * 0.47];
+  const [cx, cy] = [upright ? width * 0.46 : width * 0.42, height * 0.47];
   const both = r * 1.35;
   const share = opened ? lintKg / (lintKg + seedKg) : 0.5;
   const [lintPx, seedPx] = [both * share * 1.05, both * (1 - share) * 1.05];
@@ -68,7 +68,7 @@ export function lintOrSeed({ width, height, lintKg, seedKg, opened }: LintOrSeed
   const seedTop = cy + r * 0.5;
   const seed: Box = { x: cx - seedPx * 0.5, y: seedTop + r * 0.42, width: width - cx + seedPx, height: seedPx };
   const loaf: Box = { x: -12, y: cy - r * 0.62, width: cx - r * 0.3, height: r * 1.24 };
-  const size = r * 0.115;
+  const size = r * 0.1;
   const basted = (name: string, { x, y, width: wide, height: tall }: Box): Mark => ({
     kind: 'stitches',
     stitches: runningStitches(rectangle(x + 6, y + 7, wide, tall - 14), name, { on: 24, off: 13 }),

@@ -1,0 +1,231 @@
+import { expect, test } from 'vitest';
+import { talliesPlace } from '../../src/kiosk/tallies.ts';
+import { settled, useBrowser } from './browser.ts';
+import { inAttract, openKiosk, press, screenNow } from './kiosk-of-page.ts';
+
+useBrowser();
+const patience = 180_000;
+
+/** What a visitor could leave behind: everything the device keeps but counts, and all that stands on the screen. */
+const traces = (page: Awaited<ReturnType<typeof openKiosk>>['page']) =>
+  page.evaluate(
+    (counts) => ({
+      kept: Object.fromEntries(Object.entries({ ...localStorage }).filter(([place]) => place !== counts)),
+      session: { ...sessionStorage },
+      cookies: document.cookie,
+      address: location.href,
+      history: history.state as unknown,
+      language: document.documentElement.lang,
+      state: { ...document.querySelector<HTMLElement>('.kiosk')!.dataset },
+      drawn: document.querySelector('.kiosk')!.innerHTML,
+    }),
+    talliesPlace,
+  );
+
+test(
+  'a visit from the first touch to the code and back to attract; the warning and its renewal; a reset equals a fresh load',
+  async () => {
+    const { page, faults, axe, finish } = await openKiosk({ reducedMotion: true, touch: true });
+    const fresh = await traces(page);
+    expect(await page.locator('.kiosk a').count()).toBe(0);
+
+    await page.touchscreen.tap(960, 300);
+    await settled(page);
+    expect(await screenNow(page)).toBe('language');
+    await press(page, 'Español');
+    expect(await screenNow(page)).toBe('guided');
+    // The words of a language come with its first use.
+    await page.locator('html[lang=es-US]').waitFor();
+    expect(await axe()).toEqual([]);
+    await press(page, 'English');
+    await press(page, 'Next');
+    await press(page, 'Next');
+    expect(await page.locator('.kiosk h1').innerText()).toBe('Which\nweighs more?'.replace('\n', ' '));
+    await press(page, 'The lint');
+    expect(await page.locator('.kiosk h1').innerText()).toBe('The seed');
+    await press(page, 'Next');
+
+    // A minute of silence asks; a touch anywhere brings back the very same screen and presses nothing.
+    const before = await page.locator('.kiosk-stage').innerHTML();
+    await page.clock.fastForward(60_000);
+    await page.locator('.kiosk-warning').waitFor();
+    expect(await axe()).toEqual([]);
+    await page.clock.fastForward(5000);
+    expect(await page.locator('.kiosk-warning').innerText()).toContain('15 s');
+    const home = (await page.locator('.kiosk-band button').first().boundingBox())!;
+    await page.touchscreen.tap(home.x + 20, home.y + 20);
+    await page.locator('.kiosk-warning').waitFor({ state: 'detached' });
+    expect(await page.locator('.kiosk-stage').innerHTML()).toBe(before);
+    await page.clock.fastForward(70_000);
+    await page.keyboard.press('ArrowRight');
+    await page.locator('.kiosk-warning').waitFor({ state: 'detached' });
+    expect(await page.locator('.kiosk-stage').innerHTML()).toBe(before);
+
+    await press(page, 'Next');
+    await press(page, 'Next');
+    expect(await page.locator('.kiosk-boll').innerText()).toContain('true size');
+    await press(page, 'Next');
+    expect(await screenNow(page)).toBe('keepsake');
+    expect(await page.locator('.kiosk-code svg').count()).toBe(1);
+    await press(page, 'All twelve');
+    await page.getByRole('button', { name: 'Weaving' }).click();
+    await press(page, 'Compare');
+    await press(page, 'Bleached');
+    expect(await axe()).toEqual([]);
+    await press(page, 'Español');
+    await page.locator('html[lang=es-US]').waitFor();
+    // Two-stage silence, with every choice of the visit open.
+    await page.clock.fastForward(60_000);
+    await page.locator('.kiosk-warning').waitFor();
+    await page.clock.runFor(20_000);
+    await inAttract(page);
+    await settled(page);
+    expect(await traces(page)).toEqual({ ...fresh, state: { ...fresh.state, lay: expect.anything() } });
+    const other = await openKiosk({ reducedMotion: true, touch: true });
+    expect((await traces(other.page)).drawn).toBe((await traces(page)).drawn);
+    await other.finish();
+    const counts = JSON.parse((await page.evaluate((place) => localStorage.getItem(place), talliesPlace)) ?? '{}');
+    expect(counts).toMatchObject({ visit: { count: 1 }, finished: { count: 1 }, 'language:es': { count: 1 } });
+    expect(faults).toEqual([]);
+    await finish();
+  },
+  patience,
+);
+
+test(
+  'a keypad does everything; what a browser does by itself is refused; attract moves and shows the year; nothing is read aloud without a voice of the device',
+  async () => {
+    const { page, finish } = await openKiosk({ reducedMotion: true });
+    // The loop moves its fixed parts every minute.
+    const laid = async () =>
+      JSON.stringify(
+        await page
+          .locator('.kiosk-band button, .kiosk h1')
+          .evaluateAll((all) => all.map((each) => each.getBoundingClientRect())),
+      );
+    const places = new Set<string>();
+    for (let minute = 0; minute < 4; minute++) {
+      places.add(await laid());
+      await page.clock.fastForward(60_000);
+      await settled(page);
+    }
+    expect(places.size).toBeGreaterThan(2);
+    await page.clock.fastForward(11_000);
+
+    const refused = await page.evaluate(() => {
+      const sent = (kind: Event) => !document.querySelector('.kiosk')!.dispatchEvent(kind);
+      const cancelable = { bubbles: true, cancelable: true };
+      return [
+        sent(new MouseEvent('contextmenu', cancelable)),
+        sent(new Event('selectstart', cancelable)),
+        sent(new Event('dragstart', cancelable)),
+        sent(new Event('gesturestart', cancelable)),
+        sent(new WheelEvent('wheel', { ...cancelable, ctrlKey: true })),
+      ];
+    });
+    expect(refused).toEqual([true, true, true, true, true]);
+    const style = await page.evaluate(() => {
+      const { userSelect, touchAction } = getComputedStyle(document.querySelector('.kiosk')!);
+      return [userSelect, touchAction];
+    });
+    expect(style).toEqual(['none', 'manipulation']);
+
+    await page.keyboard.press('Enter');
+    await settled(page);
+    expect(await screenNow(page)).toBe('language');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Enter');
+    await page.locator('html[lang=es-US]').waitFor();
+    await settled(page);
+    expect(await page.locator('.kiosk-band').getByText('Escuchar').count()).toBe(0);
+    for (let stop = 0; stop < 2; stop++) {
+      await page.keyboard.press('Enter');
+      await settled(page);
+    }
+    expect(await page.locator('.kiosk h1').innerText()).toBe('¿Qué pesa más?');
+    await page.keyboard.press('Escape');
+    await settled(page);
+    await page.keyboard.press('Backspace');
+    await settled(page);
+    await page.keyboard.press('Escape');
+    await settled(page);
+    expect(await screenNow(page)).toBe('language');
+    await page.keyboard.press('Escape');
+    await inAttract(page);
+    await finish();
+  },
+  patience,
+);
+
+test(
+  'where the device has a voice, words are read aloud, the watch waits, loudness turns and falls back',
+  async () => {
+    const { page, finish } = await openKiosk({
+      reducedMotion: true,
+      before: () => {
+        const said: { text: string; volume: number }[] = [];
+        const voice = (lang: string, localService: boolean) => ({
+          lang,
+          localService,
+          name: lang,
+          default: false,
+          voiceURI: lang,
+        });
+        class Utterance extends EventTarget {
+          voice: unknown = null;
+          lang = '';
+          volume = 1;
+          text: string;
+          constructor(text: string) {
+            super();
+            this.text = text;
+          }
+        }
+        let speaking: Utterance | null = null;
+        const end = () => {
+          const last = speaking;
+          speaking = null;
+          last?.dispatchEvent(new Event('end'));
+        };
+        Object.assign(window, { said, endSpeech: end, SpeechSynthesisUtterance: Utterance });
+        const synthesis = Object.assign(new EventTarget(), {
+          getVoices: () => [voice('en-US', true), voice('es-MX', false)],
+          speak: (utterance: Utterance) => {
+            speaking = utterance;
+            said.push({ text: utterance.text, volume: utterance.volume });
+          },
+          cancel: end,
+        });
+        Object.defineProperty(window, 'speechSynthesis', { value: synthesis });
+      },
+    });
+    const heard = () => page.evaluate(() => (window as unknown as { said: { text: string; volume: number }[] }).said);
+    await page.keyboard.press('Enter');
+    await settled(page);
+    await press(page, 'English');
+    await press(page, 'Listen');
+    await page.clock.fastForward(200_000);
+    expect(await page.locator('.kiosk-warning').count()).toBe(0);
+    await page.keyboard.press('+');
+    await page.evaluate(() => (window as unknown as { endSpeech(): void }).endSpeech());
+    await press(page, 'Listen');
+    const [first, second] = await heard();
+    expect(first!.text).toContain('seeds ride in it');
+    expect([first!.volume, second!.volume]).toEqual([0.5, 1]);
+    await press(page, 'Stop');
+    // The Spanish voice is not the device's own: it would need the network.
+    await press(page, 'Español');
+    expect(await page.getByRole('button', { name: 'Escuchar' }).count()).toBe(0);
+    await press(page, 'English');
+    await press(page, 'Home');
+    await inAttract(page);
+    await page.keyboard.press('Enter');
+    await settled(page);
+    await press(page, 'English');
+    await press(page, 'Listen');
+    expect((await heard()).at(-1)!.volume).toBe(0.5);
+    await press(page, 'Stop');
+    await finish();
+  },
+  patience,
+);
