@@ -7,15 +7,17 @@ const morning = new Date(2025, 10, 27, 10, 0, 10);
 
 export interface KioskOptions extends OpenOptions {
   readonly settings?: Partial<typeof newKiosk>;
+  /** The time on the wall as it opens, ms. */
+  readonly time?: number;
   /** Script that runs before the page's own. */
   readonly before?: () => void;
 }
 
 /** Opens the kiosk as installed, on a clock that a test moves on. */
-export async function openKiosk({ settings = {}, before, ...options }: KioskOptions = {}) {
+export async function openKiosk({ settings = {}, before, time, ...options }: KioskOptions = {}) {
   const opened = await openPage({ width: 1920, height: 1080, ...options });
   const { page } = opened;
-  await page.clock.install({ time: morning });
+  await page.clock.install({ time: time ?? morning });
   if (before) await page.addInitScript(before);
   await keep(page, settings);
   await page.goto(`${page.url().replace(/#.*$/, '')}#/kiosk`);
@@ -42,32 +44,48 @@ export const screenNow = (page: Page): Promise<string | undefined> =>
 
 /** A finger on a key, by what it says. */
 export async function press(page: Page, name: string) {
-  await page.locator('.kiosk-band').getByRole('button', { name, exact: true }).click();
+  await page.locator('.kiosk-band').getByRole('button', { name, exact: true }).dispatchEvent('click');
   await settled(page);
 }
 
-/** Every screen of a visit, in order, each told to a reader. */
-export async function walkKiosk(page: Page, look: (screen: string) => Promise<void>) {
-  const at = (index: number) => page.locator('.kiosk-row').last().locator('button').nth(index);
-  const go = async (key: ReturnType<typeof at>, name: string) => {
-    await key.press('Enter');
-    await settled(page);
+/** Presses a key of the screen and waits until what follows is drawn. */
+async function pressOnPage(page: Page, selector: string, index: number) {
+  await page.evaluate(
+    ([keys, at]) => {
+      const found = [...document.querySelectorAll<HTMLElement>(keys as string)];
+      const key = found.at(at as number);
+      if (!key) throw new Error(`no key ${at} of ${keys}`);
+      key.click();
+    },
+    [selector, index],
+  );
+  await settled(page);
+}
+
+/**
+ * Every screen of a visit, in order, each told to a reader.
+ * @param stations places of the stations to look at in explore, 0 to 11
+ */
+export async function walkKiosk(page: Page, stations: readonly number[], look: (screen: string) => Promise<void>) {
+  const nav = '.kiosk-row:last-of-type button';
+  const go = async (selector: string, index: number, name: string) => {
+    await pressOnPage(page, selector, index);
     await look(name);
   };
   await look('attract');
-  await go(page.locator('.kiosk-band button').first(), 'language');
-  await go(page.locator('.kiosk-choices button').first(), 'stop 1');
-  for (const stop of ['2', '3']) await go(at(-1), `stop ${stop}`);
-  await go(page.locator('.kiosk-choices button').last(), 'stop 3 answered');
-  for (const stop of ['4', '5', '6']) await go(at(-1), `stop ${stop}`);
-  await go(at(-1), 'keepsake');
-  await go(at(-1), 'explore planting');
-  for (let station = 1; station <= 12; station++) {
-    await go(at(3), `compare ${station}`);
-    await go(page.locator('.kiosk-choices button').last(), `compare ${station} other`);
-    await go(at(1), `explore ${station} again`);
-    await go(at(4), `lesson ${station}`);
-    await go(at(1), `explore ${station}`);
-    if (station < 12) await go(page.locator('.kiosk-block').nth(station), `explore ${station + 1}`);
+  await go('.kiosk-band button', 0, 'language');
+  await go('.kiosk-choices button', 0, 'stop 1');
+  for (const stop of ['2', '3']) await go(nav, -1, `stop ${stop}`);
+  await go('.kiosk-choices button', 1, 'stop 3 answered');
+  for (const stop of ['4', '5', '6']) await go(nav, -1, `stop ${stop}`);
+  await go(nav, -1, 'keepsake');
+  await pressOnPage(page, nav, -1);
+  for (const station of stations) {
+    await go('.kiosk-block', station, `explore ${station}`);
+    await go(nav, 3, `compare ${station}`);
+    await go('.kiosk-choices button', 1, `compare ${station} other`);
+    await pressOnPage(page, nav, 1);
+    await go(nav, 4, `lesson ${station}`);
+    await pressOnPage(page, nav, 1);
   }
 }

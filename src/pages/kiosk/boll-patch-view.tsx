@@ -29,7 +29,7 @@ const ticksToTheInch = 8;
 /** A letter of the display face is this wide, a line of it this tall, and a letter of the text face this wide, as shares of the type size. */
 const loudWide = 0.6;
 const loudTall = 1.15;
-const textWide = 0.5;
+const textWide = 0.46;
 const lineTall = 1.25;
 
 /** Sizes of the words, px: the head as loud as its side of the picture holds, the line as many lines as it needs. */

@@ -146,7 +146,7 @@ export const kiosk = {
     },
     classing: {
       say: 'Most bales here have a staple of {n} of an inch.',
-      counted: 'Staple, in 32nds of an inch',
+      counted: 'Staple in inches',
       choices: ['Short-staple seed', 'Long-staple seed'],
       lesson:
         'A handful from each bale is measured: how long, how strong, how fine, how white. Buyers never see the bale, only its numbers. Length counts most: longer fiber makes finer yarn.',

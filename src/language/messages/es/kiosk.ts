@@ -138,7 +138,7 @@ export const kiosk: typeof english = {
     },
     classing: {
       say: 'Casi todas las pacas miden {n} de pulgada.',
-      counted: 'Longitud, en 32avos de pulgada',
+      counted: 'Longitud en pulgadas',
       choices: ['Semilla de fibra corta', 'Semilla de fibra larga'],
       lesson:
         'De cada paca se mide un puñado: qué tan largo, fuerte, fino y blanco. Quien compra no ve la paca, solo sus números. La longitud cuenta más: fibra larga, hilo fino.',
