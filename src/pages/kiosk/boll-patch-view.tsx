@@ -26,6 +26,8 @@ export interface BollPatchViewProps {
 const locks = 5;
 /** A ruler has eight ticks to the inch. */
 const ticksToTheInch = 8;
+/** Room for words beside the patch, type sizes. */
+const leastBeside = 8;
 /** A letter of the display face is this wide, a line of it this tall, and a letter of the text face this wide, as shares of the type size. */
 const loudWide = 0.6;
 const loudTall = 1.15;
@@ -69,6 +71,7 @@ export function BollPatchView(props: BollPatchViewProps) {
       cloth: clothInks(season.scenario.decisions.weaving.finish),
       headPx: sizes.headPx,
       footPx: sizes.footPx,
+      besidePx: leastBeside * textPx,
       tickPx: pxPerInch / ticksToTheInch,
       every: ticksToTheInch,
     });

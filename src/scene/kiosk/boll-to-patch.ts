@@ -20,6 +20,8 @@ export interface BollToPatch {
   /** Room that words take at the top, and beside or below the patch, px: nothing is drawn there but the ground. */
   readonly headPx: number;
   readonly footPx: number;
+  /** Least room for words beside the patch of a tall picture, px. */
+  readonly besidePx: number;
   /** From one tick of the ruler to the next, px; a long one every `every` ticks. */
   readonly tickPx: number;
   readonly every: number;
@@ -96,7 +98,7 @@ const leastNight = 0.3;
 const mostNight = 0.74;
 
 /** Where the two cloths meet, and at which scale the patch fits on its own: 1, or one half. */
-function layOut({ width, height, headPx, footPx, patchPx }: BollToPatch) {
+function layOut({ width, height, headPx, footPx, besidePx, patchPx }: BollToPatch) {
   const upright = height > width;
   const aroundPx = (ruled: number) => edge * 2.6 + ruled + footPx;
   if (!upright) {
@@ -106,7 +108,7 @@ function layOut({ width, height, headPx, footPx, patchPx }: BollToPatch) {
   }
   const splitFor = (scale: number) =>
     Math.min(height * mostNight, height - patchPx * scale - aroundPx(scale === 1 ? rulerTall : 0));
-  const scale = splitFor(1) >= height * leastNight && patchPx + 2 * edge <= width ? 1 : 0.5;
+  const scale = splitFor(1) >= height * leastNight && patchPx + 2 * edge + besidePx <= width ? 1 : 0.5;
   return { upright, split: Math.round(splitFor(scale)), scale };
 }
 

@@ -42,7 +42,7 @@ export const kiosk = {
     seed: 'The seed',
     explore: 'All twelve',
     compare: 'Compare',
-    lesson: 'One minute',
+    lesson: 'Learn',
     listen: 'Listen',
     hush: 'Stop',
     softer: 'Softer',

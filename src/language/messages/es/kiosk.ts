@@ -31,7 +31,7 @@ export const kiosk: typeof english = {
     seed: 'La semilla',
     explore: 'Las doce',
     compare: 'Comparar',
-    lesson: 'Un minuto',
+    lesson: 'Saber',
     listen: 'Escuchar',
     hush: 'Parar',
     softer: 'Más bajo',
