@@ -37,6 +37,8 @@ export async function keep(page: Page, settings: Partial<typeof newKiosk>) {
 export async function inAttract(page: Page) {
   await page.locator('.kiosk[data-screen=attract] .kiosk-band button').waitFor({ timeout: 60_000 });
   await page.evaluate(() => document.fonts.ready);
+  // Sizes come from the glass: drawn once more when they are known.
+  await settled(page);
 }
 
 export const screenNow = (page: Page): Promise<string | undefined> =>

@@ -95,7 +95,7 @@ const all = stationIds.map((_, place) => place);
 function stationsToWalk(language: 'en' | 'es', mmPerPx: number): readonly number[] {
   if (process.env.SEAMFIELD_LONG === '1') return all;
   const letters = (place: number) => JSON.stringify(said[language].stations[stationIds[place]!]).length;
-  return [...all].sort((one, other) => letters(other) - letters(one)).slice(0, mmPerPx < 0.2 ? 3 : 1);
+  return [...all].sort((one, other) => letters(other) - letters(one)).slice(0, mmPerPx < 0.2 ? 2 : 1);
 }
 
 // Three displays a kiosk is built from, either way up. 36 CFR 1194, 402.4: capitals of 3/16 in; Colle and Hiszem 2004: keys of 20 mm.

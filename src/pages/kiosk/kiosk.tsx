@@ -38,8 +38,16 @@ const whole = <Snapshot,>(snapshot: Snapshot) => snapshot;
 function useMinute(): Date {
   const [date, setDate] = useState(() => new Date());
   useEffect(() => {
-    const timer = setInterval(() => setDate(new Date()), minuteMs);
-    return () => clearInterval(timer);
+    let timer = 0;
+    const wait = () => {
+      timer = window.setTimeout(tick, minuteMs - (Date.now() % minuteMs));
+    };
+    const tick = () => {
+      setDate(new Date());
+      wait();
+    };
+    wait();
+    return () => clearTimeout(timer);
   }, []);
   return date;
 }
