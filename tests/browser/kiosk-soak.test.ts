@@ -137,7 +137,12 @@ test(
             // Two taps in three find a key, the third lands anywhere; Home is left to chance alone.
             const target =
               chance() < 0.67 && keys.length > 1
-                ? keys[(row === rows[0] && rows.length > 1 ? 0 : 1) + Math.floor(chance() * (keys.length - 1))]!
+                ? // The last key of a row leads on.
+                  keys.at(
+                    chance() < 0.5
+                      ? -1
+                      : (row === rows[0] && rows.length > 1 ? 0 : 1) + Math.floor(chance() * (keys.length - 1)),
+                  )!
                 : (document.elementFromPoint(chance() * innerWidth, chance() * innerHeight) ?? document.body);
             const finger = { bubbles: true, cancelable: true, pointerId: 1 };
             target.dispatchEvent(new PointerEvent('pointerdown', finger));
