@@ -12,6 +12,7 @@ const patience = long ? 7_200_000 : 300_000;
 const cycles = long ? 200 : 20;
 const measuredFrom = long ? 20 : 10;
 const wholeEvery = 5;
+const loadsAnewAt = 45;
 /** The heap may grow by this much from then on, bytes (an assumption: a page that grew so all day would still run for months). */
 const mostGrowthBytes = 2_000_000;
 /** Nodes of the largest picture. */
@@ -68,7 +69,8 @@ test(
     await session.send('Performance.enable');
     let start: Awaited<ReturnType<typeof held>> | null = null;
     for (let cycle = 1; cycle <= cycles; cycle++) {
-      await page.clock.fastForward(11_000);
+      // After fifty visits a kiosk loads itself anew once attract has lasted; the long run must not give it the time.
+      await page.clock.fastForward(cycle < loadsAnewAt ? 11_000 : 1000);
       await page.mouse.click(400, 100);
       await settled(page);
       await press(page, 'English');
