@@ -36,6 +36,9 @@ const choice = {
 /** All ten kinds with their chains take a pupil so many sides at most. */
 const mostSides = 5;
 
+/** A set of thirty and its keys are printed twice in a few seconds; the long run prints four of them. */
+const patienceMs = isLong ? 600_000 : 120_000;
+
 /** Units and level of the sets printed. */
 const sets = isLong
   ? ([
@@ -71,41 +74,45 @@ const sidesIn = (page: Page) =>
       .map((side) => side.textContent?.slice(0, 80)),
   }));
 
-test.each(prints)('sheets for thirty pupils and their keys, $language, $paper', async ({ language, paper }) => {
-  for (const [units, level] of sets) {
-    const kept = { ...choice, units, level };
-    const sheets = await openPrinted('#/teach/sheets', language, kept);
-    const { ofEach, over } = await sidesIn(sheets.page);
-    expect(ofEach.length).toBe(30);
-    expect(over).toEqual([]);
-    for (const sides of ofEach) expect(sides).toBeLessThanOrEqual(mostSides);
-    // What is printed is what was laid out: no side runs on to a page of its own.
-    const pages = pagesOf(await sheets.page.pdf({ format: paper }));
-    expect(pages).toBe(ofEach.reduce((sum, sides) => sum + sides, 0));
-    // Printed on both sides of the paper, each sheet begins on paper of its own.
-    await sheets.page.emulateMedia({ media: null });
-    await sheets.page.locator('.sheets-choose input[value=both]').check();
-    await sheets.page.locator('.sheets-page button[data-primary]:not([aria-disabled])').waitFor();
-    const both = await sidesIn(sheets.page);
-    for (const sides of both.ofEach) expect(sides % 2).toBe(0);
-    if (isLong)
-      expect(pagesOf(await sheets.page.pdf({ format: paper }))).toBe(
-        both.ofEach.reduce((sum, sides) => sum + sides, 0),
-      );
-    await sheets.finish();
+test.each(prints)(
+  'sheets for thirty pupils and their keys, $language, $paper',
+  async ({ language, paper }) => {
+    for (const [units, level] of sets) {
+      const kept = { ...choice, units, level };
+      const sheets = await openPrinted('#/teach/sheets', language, kept);
+      const { ofEach, over } = await sidesIn(sheets.page);
+      expect(ofEach.length).toBe(30);
+      expect(over).toEqual([]);
+      for (const sides of ofEach) expect(sides).toBeLessThanOrEqual(mostSides);
+      // What is printed is what was laid out: no side runs on to a page of its own.
+      const pages = pagesOf(await sheets.page.pdf({ format: paper }));
+      expect(pages).toBe(ofEach.reduce((sum, sides) => sum + sides, 0));
+      // Printed on both sides of the paper, each sheet begins on paper of its own.
+      await sheets.page.emulateMedia({ media: null });
+      await sheets.page.locator('.sheets-choose input[value=both]').check();
+      await sheets.page.locator('.sheets-page button[data-primary]:not([aria-disabled])').waitFor();
+      const both = await sidesIn(sheets.page);
+      for (const sides of both.ofEach) expect(sides % 2).toBe(0);
+      if (isLong)
+        expect(pagesOf(await sheets.page.pdf({ format: paper }))).toBe(
+          both.ofEach.reduce((sum, sides) => sum + sides, 0),
+        );
+      await sheets.finish();
 
-    // A page for the teacher, and a side for each key at most.
-    const keys = await openPrinted('#/teach/keys', language, kept);
-    await keys.page.locator('.key-guide').waitFor();
-    expect(await keys.page.locator('.key-set .paper-sheet').count()).toBe(30);
-    const keyPages = pagesOf(await keys.page.pdf({ format: paper }));
-    expect(keyPages).toBeLessThanOrEqual(1 + 30);
-    expect(keyPages).toBeGreaterThan(30 / 4);
-    await keys.finish();
-    if (isLong)
-      console.log(`${language} ${paper} level ${level} ${units}: ${pages} sides of sheets, ${keyPages} of keys`);
-  }
-});
+      // A page for the teacher, and a side for each key at most.
+      const keys = await openPrinted('#/teach/keys', language, kept);
+      await keys.page.locator('.key-guide').waitFor();
+      expect(await keys.page.locator('.key-set .paper-sheet').count()).toBe(30);
+      const keyPages = pagesOf(await keys.page.pdf({ format: paper }));
+      expect(keyPages).toBeLessThanOrEqual(1 + 30);
+      expect(keyPages).toBeGreaterThan(30 / 4);
+      await keys.finish();
+      if (isLong)
+        console.log(`${language} ${paper} level ${level} ${units}: ${pages} sides of sheets, ${keyPages} of keys`);
+    }
+  },
+  patienceMs,
+);
 
 test('a pupil’s page shows no answer and leads to no key; both pages by keyboard, clean and without a sideways scroll', async () => {
   const { page, axe, finish } = await openPage({ path: '#/teach/sheets', width: 1366, height: 768 });
@@ -186,6 +193,7 @@ test.each(prints)(
     }
     await finish();
   },
+  patienceMs,
 );
 
 test('the recap by keyboard: each answer is explained at once, nothing is sent or kept, and paper shows no reasons unless asked', async () => {

@@ -37,7 +37,7 @@ export const sheets = {
     3: { name: 'A chain', help: 'Three steps and more' },
   },
   pupils: 'Pupils',
-  first: 'Number of the first sheet',
+  first: 'First sheet',
   firstHelp: 'A second class can begin after the first: with 31, say.',
   units: 'Units on the sheets',
   unitNames: { us: 'US units', metric: 'Metric units' },

@@ -44,7 +44,7 @@ export const sheets: typeof english = {
     3: { name: 'Una cadena', help: 'Tres pasos o más' },
   },
   pupils: 'Estudiantes',
-  first: 'Número de la primera hoja',
+  first: 'Primera hoja',
   firstHelp: 'Un segundo grupo puede empezar donde termina el primero: en 31, por ejemplo.',
   units: 'Unidades en las hojas',
   unitNames: { us: 'Unidades de EE. UU.', metric: 'Unidades métricas' },

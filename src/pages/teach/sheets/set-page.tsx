@@ -49,13 +49,15 @@ export function SetPage({ words, title, lead, printing, Sheet, forPupils, childr
         <h1>{title}</h1>
         <p>{lead}</p>
         <ChooseSheets words={words} choice={choice} forPupils={forPupils} onChange={change} />
-        <PatchButton ink="madder" primary refusal={refusal} onPress={() => print()}>
-          {formats.plural(pupils, printing, 0)}
-        </PatchButton>
-        <p role="status" class="caption">
-          {refusal ? '' : formats.plural(pupils, page.ready, 0)}
-          {!refusal && sides > 0 ? ` ${formats.plural(sides, page.sides, 0)}` : null}
-        </p>
+        <div class="sheets-print">
+          <PatchButton ink="madder" primary refusal={refusal} onPress={() => print()}>
+            {formats.plural(pupils, printing, 0)}
+          </PatchButton>
+          <p role="status" class="caption">
+            {refusal ? '' : formats.plural(pupils, page.ready, 0)}
+            {!refusal && sides > 0 ? ` ${formats.plural(sides, page.sides, 0)}` : null}
+          </p>
+        </div>
         {children}
       </div>
       {pupils > 0 ? (
