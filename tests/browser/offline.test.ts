@@ -29,6 +29,10 @@ const routes = [
   '#/card',
   '#/sources',
   '#/model',
+  '#/kiosk/setup',
+  '#/kiosk/sheet',
+  '#/kiosk',
+  '#/',
 ];
 
 /** Waits until the copy on the device is complete and serves the page. */
