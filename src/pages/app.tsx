@@ -167,7 +167,7 @@ export function App() {
             {route.page === 'model' ? <ModelPage /> : null}
             {route.page === 'ask' ? <AskPage route={route} /> : null}
             {route.page === 'lessons' || route.page === 'glossary' ? <LessonsPage route={route} /> : null}
-            {route.page === 'paper' ? <PaperPage id={route.id} /> : null}
+            {route.page === 'paper' ? <PaperPage id={route.id} query={route.query} /> : null}
             {route.page === 'teach' ? <TeachPage route={route} /> : null}
             {route.page === 'compare' ? <ComparePage route={route} preferences={preferences} /> : null}
           </>

@@ -13,7 +13,7 @@ export type Route =
   | { readonly page: 'teach'; readonly id: string; readonly query: string }
   | { readonly page: 'ask'; readonly id: string }
   /** What is printed for a class; its address lies under #/teach. */
-  | { readonly page: 'paper'; readonly id: PaperPageId }
+  | { readonly page: 'paper'; readonly id: PaperPageId; readonly query: string }
   | { readonly page: 'lessons' | 'glossary'; readonly id: string }
   | { readonly page: 'season'; readonly station: StationId; readonly query: string };
 
@@ -37,7 +37,7 @@ export function readRoute(hash: string): ReadRoute {
   if (page === 'farm' || page === 'card' || page === 'compare' || page === 'trace' || page === 'bench')
     return { route: { page, query }, unread: station === undefined ? null : path.slice(0, 60) };
   const paper = page === 'teach' ? paperPageIds.find((id) => id === station) : undefined;
-  if (paper) return { route: { page: 'paper', id: paper }, unread: rest.length > 0 ? path.slice(0, 60) : null };
+  if (paper) return { route: { page: 'paper', id: paper, query }, unread: rest.length > 0 ? path.slice(0, 60) : null };
   if (page === 'teach')
     return { route: { page, id: station ?? '', query }, unread: rest.length > 0 ? path.slice(0, 60) : null };
   if (page === 'ask' || page === 'lessons' || page === 'glossary' || page === 'kiosk')
@@ -58,8 +58,8 @@ export function readRoute(hash: string): ReadRoute {
 /** The hash of a route. */
 export function hashOf(route: Route): string {
   if (route.page === 'home') return '#/';
-  if (route.page === 'paper') return `#/teach/${route.id}`;
   const query = 'query' in route && route.query ? `?${route.query}` : '';
-  if ('id' in route) return `#/${route.page}${route.id ? `/${route.id}` : ''}${query}`;
+  const page = route.page === 'paper' ? 'teach' : route.page;
+  if ('id' in route) return `#/${page}${route.id ? `/${route.id}` : ''}${query}`;
   return `#/${route.page}${route.page === 'season' ? `/${route.station}` : ''}${query}`;
 }

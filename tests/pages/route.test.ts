@@ -11,7 +11,7 @@ const anyRoute: fc.Arbitrary<Route> = fc.oneof(
   fc.record({ page: fc.constantFrom('farm', 'card', 'trace', 'bench', 'compare'), query }) as fc.Arbitrary<Route>,
   fc.record({ page: fc.constant('teach' as const), id, query }),
   fc.record({ page: fc.constantFrom('ask' as const, 'lessons' as const, 'glossary' as const, 'kiosk' as const), id }),
-  fc.record({ page: fc.constant('paper' as const), id: fc.constantFrom(...paperPageIds) }),
+  fc.record({ page: fc.constant('paper' as const), id: fc.constantFrom(...paperPageIds), query }),
   fc.record({ page: fc.constant('season' as const), station: fc.constantFrom(...stationIds), query }),
 );
 

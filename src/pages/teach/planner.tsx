@@ -107,7 +107,7 @@ export function Planner({ query, teach }: PlannerProps) {
             {said.guild}
           </a>
         </div>
-        <PaperDoors />
+        <PaperDoors season={plan.season} />
         <PlanNeedsList plan={plan} said={said} />
         <KeepPlan hand={hand} said={said} onTold={setTold} />
       </aside>

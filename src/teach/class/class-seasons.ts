@@ -3,7 +3,7 @@ import type { SavedRun } from '../../statechart/saved-run.ts';
 /** The largest class a link is made for. */
 export const mostPupils = 60;
 /** Season numbers of a link run from 0 to this one less. */
-const seedCount = 1_000_000;
+export const seedCount = 1_000_000;
 
 /** A pupil's own season: the same farm and decisions, the teacher's season number and the pupil's number added. */
 export const seasonOfPupil = (run: SavedRun, pupil: number): SavedRun => ({

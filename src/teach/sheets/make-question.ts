@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../language/unit-system.ts';
 import { openStream } from '../../model/random.ts';
+import type { SavedRun } from '../../statechart/saved-run.ts';
 import { bales } from './kinds/bales.ts';
 import { clothWeight } from './kinds/cloth-weight.ts';
 import { conversions } from './kinds/conversions.ts';
@@ -48,10 +49,17 @@ const turn = 37;
  * The question of a kind and level for a pupil: the same every time. Numbers where the sum on paper and the model's own
  * function would round to different answers are drawn anew.
  * @param pupil number of the sheet, 1 to 9999
+ * @param run the class's season, of which each pupil has one of a number of its own; null for farms in turn
  * @throws Error when sixty draws in a row do not agree
  */
-export function makeQuestion(kind: KindId, level: Level, pupil: number, units: UnitSystem): Question {
-  const season = sheetSeason(pupil);
+export function makeQuestion(
+  kind: KindId,
+  level: Level,
+  pupil: number,
+  units: UnitSystem,
+  run: SavedRun | null = null,
+): Question {
+  const season = sheetSeason(pupil, run);
   const inTurn = (low: number, high: number) => low + ((pupil * turn) % (high - low + 1));
   for (let tries = 0; tries < mostTries; tries++) {
     const place = (tries * kindIds.length + kindIds.indexOf(kind)) * levelsPerKind + level;

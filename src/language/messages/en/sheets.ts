@@ -16,6 +16,10 @@ export const sheets = {
       says: 'On a page for the teacher alone: Teach a class, then Answer keys. Neither this page nor a sheet links to it.',
     },
   ],
+  fromClass:
+    'The numbers come from the class link’s seasons: a pupil’s sheet from the season of that pupil’s number ({farm}, season number {seed} and the pupil’s added).',
+  notFromClass:
+    'The plan’s farm ({farm}) gives no worksheets: these questions are about upland cotton of the present. Their numbers come from the other farms in turn.',
   linksLabel: 'Papers for a class',
   links: { sheets: 'Worksheets', handouts: 'Handouts', recap: 'Recap' },
   papers: 'Papers for the class',

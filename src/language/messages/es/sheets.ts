@@ -17,6 +17,10 @@ export const sheets: typeof english = {
       says: 'En una página solo para docentes: Dar una clase, y de ahí Claves de respuestas. Ni esta página ni las hojas llevan enlace a ella.',
     },
   ],
+  fromClass:
+    'Los números salen de las temporadas del enlace de la clase: la hoja de cada alumno, de la temporada de su número ({farm}, temporada número {seed} más el del alumno).',
+  notFromClass:
+    'La granja del plan ({farm}) no da hojas de trabajo: estas preguntas tratan del algodón upland de hoy. Sus números salen de las demás granjas, por turno.',
   linksLabel: 'Papeles para una clase',
   links: { sheets: 'Hojas de trabajo', handouts: 'Hojas para repartir', recap: 'Repaso' },
   papers: 'Papeles para la clase',

@@ -11,7 +11,7 @@ import { whereItWent } from '../../../teach/guild/where-it-went.ts';
 import type { LessonWords } from '../../lessons/lesson-words.ts';
 import { numberText } from '../../lessons/number-text.ts';
 import { stationReadings } from '../../season/station-readings.ts';
-import type { GuildSeason } from './guild-season.ts';
+import type { ToldSeason } from '../told-season.ts';
 import type { GuildWords } from './guild-words.ts';
 
 /** A figure on a slide. */
@@ -70,7 +70,7 @@ function computedText(id: ComputedId, words: Words, lessons: LessonWords): strin
 }
 
 /** Everything that a slide's notes can name: each station's figures, the numbers of the lessons, and the boll's own. */
-export function noteNumbers({ season, run }: GuildSeason, words: Words, lessons: LessonWords): Record<string, string> {
+export function noteNumbers({ season, run }: ToldSeason, words: Words, lessons: LessonWords): Record<string, string> {
   const { formats } = words;
   const { pounds } = formats;
   const boll = oneBoll(season);

@@ -6,8 +6,8 @@ import { PatchButton } from '../../../ui/patch-button.tsx';
 import { loadLessonWords } from '../../lessons/lesson-words.ts';
 import { useLoaded } from '../../lessons/use-loaded.ts';
 import { hashOf } from '../../route.ts';
+import { toldSeason } from '../told-season.ts';
 import { noteNumbers } from './guild-numbers.ts';
-import { guildSeason } from './guild-season.ts';
 import { GuildSlide } from './guild-slide.tsx';
 import { guildWords } from './guild-words.ts';
 import './guild.css';
@@ -23,7 +23,7 @@ export default function GuildPage({ query }: GuildPageProps) {
   const { formats, language, messages } = words;
   const said = guildWords(language);
   const lessons = useLoaded(() => loadLessonWords(language), [language]);
-  const told = useMemo(() => guildSeason(query), [query]);
+  const told = useMemo(() => toldSeason(query), [query]);
   const numbers = useMemo(() => (lessons ? noteNumbers(told, words, lessons) : null), [told, words, lessons]);
   useEffect(() => {
     document.title = `${said.title}: ${messages.common.product}`;

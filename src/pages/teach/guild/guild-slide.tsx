@@ -2,9 +2,9 @@ import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
 import { guildTalk, type Slide } from '../../../teach/guild/talk.ts';
 import type { LessonWords } from '../../lessons/lesson-words.ts';
+import type { ToldSeason } from '../told-season.ts';
 import { cross, slideFigures } from './guild-numbers.ts';
 import { GuildPicture } from './guild-picture.tsx';
-import type { GuildSeason } from './guild-season.ts';
 import { talkSources } from './guild-sources.ts';
 import type { GuildWords } from './guild-words.ts';
 
@@ -13,7 +13,7 @@ export interface GuildSlideProps {
   /** Its place in the talk, from 1. */
   readonly number: number;
   readonly fromMinute: number;
-  readonly told: GuildSeason;
+  readonly told: ToldSeason;
   readonly said: GuildWords;
   readonly lessons: LessonWords;
   /** What its notes can name. */

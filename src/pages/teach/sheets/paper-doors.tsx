@@ -10,8 +10,8 @@ const loadSheets = async (language: Language) =>
     : await import('../../../language/messages/en/sheets.ts')
   ).sheets;
 
-/** The teacher's way to everything that prints. The only place that leads to the keys: pupils have no use for this page. */
-export function PaperDoors() {
+/** The teacher's way to everything that prints, from the season of the plan. The only place that leads to the keys: pupils have no use for this page. */
+export function PaperDoors({ season }: { readonly season: string }) {
   const { language } = useWords();
   const page = useLoaded(() => loadSheets(language), [language]);
   if (!page) return null;
@@ -22,7 +22,7 @@ export function PaperDoors() {
         {paperPageIds.map((id) => (
           <div key={id}>
             <dt>
-              <a class="teach-open" href={hashOf({ page: 'paper', id })}>
+              <a class="teach-open" href={hashOf({ page: 'paper', id, query: season })}>
                 {page.doors[id].name}
               </a>
             </dt>

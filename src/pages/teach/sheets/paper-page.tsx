@@ -1,5 +1,6 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { useWords } from '../../../language/words.ts';
+import { decodeRun } from '../../../statechart/saved-run.ts';
 import { hashOf } from '../../route.ts';
 import { HandoutsPage } from './handouts/handouts-page.tsx';
 import { KeySheet } from './key-sheet.tsx';
@@ -13,16 +14,18 @@ import './sheets.css';
 
 export interface PaperPageProps {
   readonly id: PaperPageId;
+  /** The season of the plan that led here; empty for none. */
+  readonly query: string;
 }
 
 /** Pages between which a class goes; the keys are not among them. */
 const linked = ['sheets', 'handouts', 'recap'] as const;
 
-function PaperLinks({ id, words: { page } }: { readonly id: PaperPageId; readonly words: SheetWords }) {
+function PaperLinks({ id, query, words: { page } }: PaperPageProps & { readonly words: SheetWords }) {
   return (
     <nav class="paper-links" aria-label={page.linksLabel}>
       {linked.map((each) => (
-        <a key={each} href={hashOf({ page: 'paper', id: each })} aria-current={each === id ? 'page' : undefined}>
+        <a key={each} href={hashOf({ page: 'paper', id: each, query })} aria-current={each === id ? 'page' : undefined}>
           {page.links[each]}
         </a>
       ))}
@@ -48,7 +51,8 @@ function SheetHelps({ words: { page } }: { readonly words: SheetWords }) {
 }
 
 /** What is printed for a class. The sheets do not lead to their keys: those have an address of their own. */
-export default function PaperPage({ id }: PaperPageProps) {
+export default function PaperPage({ id, query }: PaperPageProps) {
+  const run = useMemo(() => (query === '' ? null : decodeRun(query).run), [query]);
   const { language, messages } = useWords();
   const words = useSheetWords(language);
   useEffect(() => {
@@ -57,12 +61,13 @@ export default function PaperPage({ id }: PaperPageProps) {
   }, [id]);
   return (
     <main id="main" class="sheets-page" tabIndex={-1}>
-      {words ? <PaperLinks id={id} words={words} /> : null}
+      {words ? <PaperLinks id={id} query={query} words={words} /> : null}
       {words === null ? <p role="status">{messages.common.loading}</p> : null}
       {words && id === 'sheets' ? (
         <SetPage
           key={id}
           words={words}
+          run={run}
           title={words.page.title}
           lead={words.page.lead}
           printing={words.page.printSheets}
@@ -76,6 +81,7 @@ export default function PaperPage({ id }: PaperPageProps) {
         <SetPage
           key={id}
           words={words}
+          run={run}
           title={words.page.keysTitle}
           lead={words.page.keysLead}
           printing={words.page.printKeys}
@@ -83,7 +89,7 @@ export default function PaperPage({ id }: PaperPageProps) {
           forPupils={false}
         />
       ) : null}
-      {words && id === 'handouts' ? <HandoutsPage page={words.page} /> : null}
+      {words && id === 'handouts' ? <HandoutsPage page={words.page} query={query} /> : null}
       {words && id === 'recap' ? <RecapPage page={words.page} /> : null}
     </main>
   );

@@ -2,6 +2,8 @@ import type { ComponentChildren, ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
+import type { SavedRun } from '../../../statechart/saved-run.ts';
+import { givesQuestions } from '../../../teach/sheets/sheet-season.ts';
 import { PatchButton } from '../../../ui/patch-button.tsx';
 import { ChooseSheets } from './choose-sheets.tsx';
 import { KeyGuide } from './key-guide.tsx';
@@ -11,6 +13,8 @@ import { type PaperSheetProps, SheetSet, useMadeCount } from './sheet-set.tsx';
 
 export interface SetPageProps {
   readonly words: SheetWords;
+  /** The season of the plan that led here; null for farms in turn. */
+  readonly run: SavedRun | null;
   readonly title: string;
   readonly lead: string;
   /** Of the button, with the number of sheets in {n}. */
@@ -23,8 +27,8 @@ export interface SetPageProps {
 }
 
 /** A page that makes a set of sheets, or of their keys, from one choice kept on the device. */
-export function SetPage({ words, title, lead, printing, Sheet, forPupils, children }: SetPageProps) {
-  const { formats, messages, unitSystem } = useWords();
+export function SetPage({ words, run, title, lead, printing, Sheet, forPupils, children }: SetPageProps) {
+  const { formats, messages, unitSystem, language } = useWords();
   const [choice, setChoice] = useState(() => keptChoice(unitSystem));
   const { page } = words;
   const pupils = choice.kinds.length > 0 ? choice.pupils : 0;
@@ -48,6 +52,14 @@ export function SetPage({ words, title, lead, printing, Sheet, forPupils, childr
       <div class="sheets-choose no-print">
         <h1>{title}</h1>
         <p>{lead}</p>
+        {run ? (
+          <p>
+            {fill(givesQuestions(run.scenario) ? page.fromClass : page.notFromClass, {
+              farm: run.scenario.name[language],
+              seed: String(run.seed),
+            })}
+          </p>
+        ) : null}
         <ChooseSheets words={words} choice={choice} forPupils={forPupils} onChange={change} />
         <div class="sheets-print">
           <PatchButton ink="madder" primary refusal={refusal} onPress={() => print()}>
@@ -64,7 +76,7 @@ export function SetPage({ words, title, lead, printing, Sheet, forPupils, childr
         <section class="sheets-shown" ref={shown} aria-label={page.preview}>
           <h2 class="no-print sheets-preview">{page.preview}</h2>
           {forPupils ? null : <KeyGuide choice={choice} words={words} />}
-          <SheetSet choice={choice} words={words} count={count} Sheet={Sheet} forPupils={forPupils} />
+          <SheetSet run={run} choice={choice} words={words} count={count} Sheet={Sheet} forPupils={forPupils} />
         </section>
       ) : null}
     </>

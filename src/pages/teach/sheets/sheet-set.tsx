@@ -2,6 +2,7 @@ import { Component, type ComponentType } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
+import type { SavedRun } from '../../../statechart/saved-run.ts';
 import { makeQuestion } from '../../../teach/sheets/make-question.ts';
 import { type SheetWords, type WrittenQuestion, writeQuestion } from './question-text.ts';
 import type { SheetChoice } from './sheet-choice.ts';
@@ -23,17 +24,19 @@ export const askLetter = (place: number): string => String.fromCodePoint(97 + pl
 
 interface OneSheetProps {
   readonly pupil: number;
+  /** The class's season; null for farms in turn. */
+  readonly run: SavedRun | null;
   readonly choice: SheetChoice;
   readonly words: SheetWords;
   readonly Sheet: ComponentType<PaperSheetProps>;
 }
 
-function WrittenSheet({ pupil, choice, words, Sheet }: OneSheetProps) {
+function WrittenSheet({ pupil, run, choice, words, Sheet }: OneSheetProps) {
   const { formats } = useWords();
   const { kinds, level, units } = choice;
   const written = useMemo(
-    () => kinds.map((kind) => writeQuestion(makeQuestion(kind, level, pupil, units), words, formats)),
-    [kinds, level, pupil, units, words, formats],
+    () => kinds.map((kind) => writeQuestion(makeQuestion(kind, level, pupil, units, run), words, formats)),
+    [kinds, level, pupil, units, run, words, formats],
   );
   const { page } = words;
   const number = String(pupil);
@@ -48,7 +51,8 @@ function WrittenSheet({ pupil, choice, words, Sheet }: OneSheetProps) {
 /** A sheet once written stays as it is while its neighbors come. */
 class OneSheet extends Component<OneSheetProps> {
   override shouldComponentUpdate(next: OneSheetProps): boolean {
-    return next.pupil !== this.props.pupil || next.choice !== this.props.choice || next.words !== this.props.words;
+    const { pupil, run, choice, words } = this.props;
+    return next.pupil !== pupil || next.run !== run || next.choice !== choice || next.words !== words;
   }
   override render(props: OneSheetProps) {
     return <WrittenSheet {...props} />;
@@ -71,6 +75,7 @@ export function useMadeCount(pupils: number, wanted: SheetChoice): number {
 }
 
 export interface SheetSetProps {
+  readonly run: SavedRun | null;
   readonly choice: SheetChoice;
   readonly words: SheetWords;
   /** How many of them are made by now. */
@@ -81,12 +86,12 @@ export interface SheetSetProps {
 }
 
 /** All sheets of a class, each on paper of its own. On the screen the first stands for all. */
-export function SheetSet({ choice, words, count, Sheet, forPupils }: SheetSetProps) {
+export function SheetSet({ run, choice, words, count, Sheet, forPupils }: SheetSetProps) {
   return (
     <div class={forPupils ? 'sheet-set' : 'sheet-set key-set'}>
       {Array.from({ length: count }, (_, i) => (
         <section key={choice.first + i} class="paper-sheet" data-only-paper={i > 0 ? '' : undefined}>
-          <OneSheet pupil={choice.first + i} choice={choice} words={words} Sheet={Sheet} />
+          <OneSheet pupil={choice.first + i} run={run} choice={choice} words={words} Sheet={Sheet} />
         </section>
       ))}
     </div>

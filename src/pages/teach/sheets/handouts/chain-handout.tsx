@@ -1,21 +1,20 @@
 import { fill } from '../../../../language/fill.ts';
 import { useWords } from '../../../../language/words.ts';
-import { lessonFarm, lessonSeason, lessonSeed } from '../../../../lessons/lesson-season.ts';
 import { stationIds } from '../../../../model/station.ts';
 import { stationReadings } from '../../../season/station-readings.ts';
-import type { HandoutWords } from './handout-words.ts';
+import type { HandoutProps } from './handout-words.ts';
 
 /** Figures of each station on this page; all of them have a page of their own. */
 const figuresShown = 2;
 
 /** The twelve stations with what happens and two figures of a season. */
-export function ChainHandout({ words: { own } }: { readonly words: HandoutWords }) {
+export function ChainHandout({ words: { own }, told }: HandoutProps) {
   const words = useWords();
   const { chain } = own;
-  const season = lessonSeason();
+  const { season, run } = told;
   return (
     <>
-      <p>{fill(chain.lead, { farm: lessonFarm.name[words.language], seed: String(lessonSeed) })}</p>
+      <p>{fill(chain.lead, { farm: run.scenario.name[words.language], seed: String(run.seed) })}</p>
       <table class="handout-table">
         <thead>
           <tr>

@@ -3,12 +3,19 @@ import type { handouts } from '../../../../language/messages/en/handouts.ts';
 import type { trace } from '../../../../language/messages/en/trace.ts';
 import type { Glossary } from '../../../../lessons/glossary.ts';
 import { loadGlossary } from '../../../lessons/load-glossary.ts';
+import type { ToldSeason } from '../../told-season.ts';
 
 /** Everything the handouts say. */
 export interface HandoutWords {
   readonly own: typeof handouts;
   readonly cloths: (typeof trace)['cloths'];
   readonly glossary: Glossary;
+}
+/** What a handout is made of. */
+export interface HandoutProps {
+  readonly words: HandoutWords;
+  /** The season whose numbers it tells. */
+  readonly told: ToldSeason;
 }
 export type HandoutId = keyof (typeof handouts)['names'];
 

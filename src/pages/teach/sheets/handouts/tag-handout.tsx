@@ -1,16 +1,18 @@
 import { useWords } from '../../../../language/words.ts';
 import { lessonSeason } from '../../../../lessons/lesson-season.ts';
 import { kilogramsFromPounds } from '../../../../model/units.ts';
-import type { HandoutWords } from './handout-words.ts';
+import type { HandoutProps } from './handout-words.ts';
 
 /** Digits of the gin's code on a tag; the bale's own follow. */
 const ginDigits = 5;
 
 /** A bale's tag and its class record, taken apart. */
-export function TagHandout({ words: { own } }: { readonly words: HandoutWords }) {
+export function TagHandout({ words: { own }, told }: HandoutProps) {
   const { formats } = useWords();
   const { tag } = own;
-  const bale = lessonSeason().classing!.classed[0]!;
+  const first = told.season.classing?.classed[0];
+  // Bales of the thirties had no tag.
+  const bale = first?.tag ? first : lessonSeason().classing!.classed[0]!;
   const { reading } = bale;
   const digits = bale.tag ?? '';
   const rows = [
