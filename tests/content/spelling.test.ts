@@ -40,9 +40,15 @@ function misspelled(args: readonly string[], input = ''): Promise<string[]> {
 const startMs = 120_000;
 
 test(
-  'lessons, glossary and their words are spelled right in both languages',
+  'lessons, glossary, the class pages and the kiosk are spelled right in both languages',
   async () => {
-    const files = ['content/*/lessons/*.mdx', 'content/*/glossary/*.json', 'src/language/messages/*/lessons*.ts'];
+    const words = 'src/language/messages/*';
+    const pages = ['lessons*', 'kiosk*', 'teach*', 'sheet*', 'show', 'guild', 'handouts', 'recap'];
+    const files = [
+      'content/*/lessons/*.mdx',
+      'content/*/glossary/*.json',
+      ...pages.map((page) => `${words}/${page}.ts`),
+    ];
     expect(await misspelled(files)).toEqual([]);
   },
   startMs,

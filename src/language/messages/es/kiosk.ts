@@ -6,7 +6,7 @@ export const kiosk: typeof english = {
   attract: {
     touch: 'Tocar para coser',
     boll: { head: 'Una bellota', tail: 'un retazo', line: 'De unas {size} por lado. ¿Dónde quedó lo demás?' },
-    today: 'Hoy en esta finca',
+    today: 'Hoy en esta granja',
     gin: { head: 'Casi todo es semilla', line: 'Una sierra saca {lintOf} de fibra de cada {seedOf} de semilla.' },
     quilt: { head: 'Doce bloques', line: 'Campo, despepite, hilandería y mesa. Una temporada en dos minutos.' },
     own: 'En esta despepitadora',
