@@ -37,13 +37,13 @@ const openNumber = (page: Page, key: string) => page.locator(`[data-working="${k
 const panel = (page: Page) => page.locator('#working-panel');
 
 test.each([
-  { farm: 'coastal-plain', language: 'en-US', every: 1, from: 0 },
+  { farm: 'coastal-plain', language: 'en-US', every: 3, from: 0 },
   { farm: 'coastal-plain', language: 'es-MX', every: 3, from: 1 },
   { farm: 'hand-picked-1930s', language: 'en-US', every: 3, from: 2 },
 ])(
   '$farm, $language: every number of each station opens its working, which ends in that number',
   async ({ farm, language, every, from }) => {
-    // All stations of one farm in every run; of the others a third, and all in the long run.
+    // Each station once in every run, and all of them for each in the long run.
     const tried = stationIds.filter((_, i) => long || i % every === from);
     const { page, finish } = await openStation(tried[0]!, farm, { language });
     for (const station of tried) {

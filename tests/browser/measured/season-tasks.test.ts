@@ -49,12 +49,14 @@ async function useStation(page: Page) {
   await number.click();
 }
 
-test('at all twelve stations no task takes over 50 ms but the first build of a scene, and that none over 200', async () => {
+test('at every other station, in the long run at all twelve, no task takes over 50 ms but the first build of a scene, and that none over 200', async () => {
   const { page, finish } = await openPage({ path: '#/season/planting' });
   await page.locator('.scene-stage canvas').first().waitFor();
   await settled(page);
   const tooLong: Record<string, number[]> = {};
+  // Every other station, the busiest among them; all in the long run.
   for (const [at, station] of stationIds.entries()) {
+    if (!long && at % 2 > 0) continue;
     const opening = await measuredAgain(async () => {
       const tasks = await longTasksDuring(page, () => goTo(page, station));
       const over = tasks.filter((ms) => ms > buildMs);
