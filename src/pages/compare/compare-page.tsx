@@ -87,9 +87,9 @@ function Comparison({ route, preferences }: ComparePageProps) {
   const seasonHref = (run: SavedRun) => hashOf({ page: 'season', station: 'planting', query: encodeRun(run) });
   return (
     <main id="main" class="compare-page" tabIndex={-1}>
-      <h1>{said.title}</h1>
+      <h1 class="page-title">{said.title}</h1>
       <ElsewhereNotes opened={opened} />
-      <p class="compare-lead">{lead}</p>
+      <p class="page-lead">{lead}</p>
       <p class="compare-links">
         <a class="patch side-link" data-side="before" data-ink="indigo" data-cut="1" href={seasonHref(saved.before)}>
           {(isChoice ? said.openChoice : said.open).before}

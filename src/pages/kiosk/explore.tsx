@@ -1,12 +1,11 @@
 import { useMemo } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { type StationId, stationIds } from '../../model/station.ts';
-import { framedBlock } from '../../scene/kiosk/framed-block.ts';
 import { paintSvg } from '../../scene/paint-svg.ts';
 import { blockMarks } from '../../scene/quilt/block-marks.ts';
 import { Picture } from '../../ui/picture.tsx';
+import { BlockPicture } from './block-picture.tsx';
 import { choiceNumber, seasonsOfChoice, stationNumber } from './explore-choices.ts';
-import { KioskDrawing } from './kiosk-drawing.tsx';
 import { KioskScene } from './kiosk-scene.tsx';
 import type { ScreenProps } from './screen.ts';
 
@@ -72,12 +71,7 @@ function Lesson({ context, words, said, theme }: ScreenProps) {
         <h1 class="kiosk-mid">{words.messages.stations[station].name}</h1>
         <p class="kiosk-line">{said.stations[station].lesson}</p>
       </div>
-      <KioskDrawing
-        theme={theme}
-        alt={words.messages.stations[station].name}
-        of={[station]}
-        draw={(width, height) => framedBlock(station, width, height)}
-      />
+      <BlockPicture station={station} theme={theme} />
     </div>
   );
 }

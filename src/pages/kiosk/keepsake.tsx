@@ -1,12 +1,11 @@
 import { useMemo } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { stationIds } from '../../model/station.ts';
-import { framedBlock } from '../../scene/kiosk/framed-block.ts';
 import { encodeRun } from '../../statechart/saved-run.ts';
 import { Picture } from '../../ui/picture.tsx';
 import { hashOf } from '../route.ts';
 import { qrSvg } from '../teach/qr-picture.ts';
-import { KioskDrawing } from './kiosk-drawing.tsx';
+import { BlockPicture } from './block-picture.tsx';
 import type { ScreenProps } from './screen.ts';
 
 /** The address that opens this season on a phone, or '' where phones reach none. */
@@ -32,12 +31,7 @@ export function Keepsake(props: ScreenProps) {
         </p>
         {svg ? <Picture svg={svg} alt={keepsake.phone} class="kiosk-code" /> : null}
       </div>
-      <KioskDrawing
-        theme={theme}
-        alt={words.messages.stations[station].name}
-        of={[station]}
-        draw={(width, height) => framedBlock(station, width, height)}
-      />
+      <BlockPicture station={station} theme={theme} />
     </div>
   );
 }

@@ -112,8 +112,7 @@ export function Kiosk() {
   const language = loaded?.words.language;
   useEffect(() => {
     if (language) document.documentElement.lang = localeOf(language);
-    if (loaded) document.title = loaded.said.title;
-  }, [language, loaded]);
+  }, [language]);
   const textPx = Number.parseInt(sizes['--kiosk-text'] ?? '42', 10);
   const ready = loaded && box;
   const props = ready ? { context, send, shown: shown.current, settings, ...loaded, theme, still, textPx } : null;

@@ -56,7 +56,7 @@ export function ClassPage({ query, teach }: ClassPageProps) {
       </p>
       <section class="class-link">
         <h1>{said.classTitle}</h1>
-        <p class="teach-lead">{said.classLead}</p>
+        <p class="page-lead">{said.classLead}</p>
         {barrier ? (
           <div class="patch class-barrier" data-state="basted" data-cut="2" role="note">
             <p>

@@ -68,7 +68,7 @@ export function JoinPage({ query, teach: { said } }: JoinPageProps) {
         }}
       >
         <h1>{said.joinTitle}</h1>
-        <p class="teach-lead">{fill(said.joinLead, { farm: run.scenario.name[language] })}</p>
+        <p class="page-lead">{fill(said.joinLead, { farm: run.scenario.name[language] })}</p>
         <div class="teach-field">
           <label class="control-label" for={id}>
             {said.joinLabel}

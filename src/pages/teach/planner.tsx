@@ -35,8 +35,8 @@ export function Planner({ query, teach }: PlannerProps) {
   return (
     <>
       <div class="teach-head">
-        <h1>{said.title}</h1>
-        <p class="teach-lead">{said.lead}</p>
+        <h1 class="page-title">{said.title}</h1>
+        <p class="page-lead">{said.lead}</p>
       </div>
       {planProblems(unread, words, said).map((line) => (
         <p key={line} class="address-note" role="status">

@@ -39,7 +39,7 @@ export default function TeachPage({ route }: TeachPageProps) {
   if (teach && Later) return <Later query={route.query} teach={teach} />;
   return (
     <OneWorkingOpen>
-      <main id="main" class="teach-page" tabIndex={-1}>
+      <main id="main" class="teach-page columns-page" tabIndex={-1}>
         {teach ? partOf(route, teach) : <p role="status">{messages.common.loading}</p>}
       </main>
     </OneWorkingOpen>

@@ -40,7 +40,7 @@ export default function TracePage(props: TracePageProps) {
   const said = useTraceWords(language);
   return (
     <OneWorkingOpen>
-      <main id="main" class="trace-page" tabIndex={-1}>
+      <main id="main" class="trace-page columns-page" tabIndex={-1}>
         {said ? <TraceView {...props} said={said} /> : <p role="status">{messages.common.loading}</p>}
       </main>
     </OneWorkingOpen>
@@ -92,8 +92,8 @@ function TraceView({ query, theme, said }: TracePageProps & { readonly said: Tra
   return (
     <>
       <div class="trace-head">
-        <h1>{said.title}</h1>
-        <p class="trace-lead">{said.lead}</p>
+        <h1 class="page-title">{said.title}</h1>
+        <p class="page-lead">{said.lead}</p>
       </div>
       {problems.length > 0 ? (
         <div role="status" class="address-note">

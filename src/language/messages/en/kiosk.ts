@@ -13,7 +13,6 @@ interface KioskStation {
 
 /** The words of the kiosk: 60 on a screen at most, 25 at a guided stop. */
 export const kiosk = {
-  title: 'Kiosk',
   attract: {
     touch: 'Touch to sew',
     boll: { head: 'One boll', tail: 'one patch', line: 'About {size} square. Where did the rest go?' },
@@ -83,7 +82,7 @@ export const kiosk = {
   },
   keepsake: {
     head: 'A block to keep',
-    text: 'This block is this season’s: {station}.',
+    text: 'This block is this season’s: {station}. The farm is invented; its numbers are worked out.',
     phone: 'The code opens the same season on a phone.',
   },
   noCrop: 'no crop',
@@ -135,7 +134,7 @@ export const kiosk = {
       counted: 'Lint baled of the load',
       choices: ['No lint cleaner', 'Three in a row'],
       lesson:
-        'The saw’s teeth pull fiber through ribs too narrow for seed. Lint goes on to the bale, seed to the oil mill, and some seed back to the field. Nothing has been thrown away yet.',
+        'The saw’s teeth pull fiber through ribs too narrow for seed. Lint goes on to the bale, seed to the oil mill, and a little seed back to the field.',
     },
     pressing: {
       say: 'This field made {n} bales.',
@@ -149,7 +148,7 @@ export const kiosk = {
       counted: 'Staple in inches',
       choices: ['Short-staple seed', 'Long-staple seed'],
       lesson:
-        'A handful from each bale is measured: how long, how strong, how fine, how white. Buyers never see the bale, only its numbers. Length counts most: longer fiber makes finer yarn.',
+        'A handful from each bale is measured: how long, how strong, how fine, how white. Most buyers see the numbers and not the bale. A longer fiber can be spun into a finer yarn.',
     },
     spinning: {
       say: '{n} fibers lie side by side in this yarn.',
@@ -163,7 +162,7 @@ export const kiosk = {
       counted: 'Shortened by finishing',
       choices: ['Off the loom', 'Bleached'],
       lesson:
-        'On the loom threads are pulled tight. In the first hot bath they draw together, and the cloth gets shorter. Nothing is lost. What shrank at the mill will not shrink in a quilt.',
+        'On the loom threads are pulled tight. In the first hot bath they draw together, and the cloth gets shorter. Nothing is lost. What shrank at the mill does not shrink again in a quilt.',
     },
     sewing: {
       say: 'One boll made a patch {n} wide.',

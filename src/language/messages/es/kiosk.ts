@@ -2,7 +2,6 @@ import type { kiosk as english } from '../en/kiosk.ts';
 
 /** The words of the kiosk. */
 export const kiosk: typeof english = {
-  title: 'Quiosco',
   attract: {
     touch: 'Tocar para coser',
     boll: { head: 'Una bellota', tail: 'un retazo', line: 'De unas {size} por lado. ¿Dónde quedó lo demás?' },
@@ -75,7 +74,7 @@ export const kiosk: typeof english = {
   },
   keepsake: {
     head: 'Un bloque de recuerdo',
-    text: 'Este bloque es de esta temporada: {station}.',
+    text: 'Este bloque es de esta temporada: {station}. La granja es inventada; sus números se calculan.',
     phone: 'El código abre la misma temporada en un teléfono.',
   },
   noCrop: 'sin cosecha',
@@ -127,7 +126,7 @@ export const kiosk: typeof english = {
       counted: 'Fibra de la carga',
       choices: ['Sin limpiador', 'Tres seguidos'],
       lesson:
-        'Los dientes pasan la fibra entre costillas donde no cabe la semilla. La fibra va a la paca, la semilla al aceite, y algo de semilla vuelve al campo. Nada se ha tirado aún.',
+        'Los dientes pasan la fibra entre costillas donde no cabe la semilla. La fibra va a la paca, la semilla al aceite, y un poco de semilla vuelve al campo.',
     },
     pressing: {
       say: 'Este campo dio {n} pacas.',
@@ -141,7 +140,7 @@ export const kiosk: typeof english = {
       counted: 'Longitud en pulgadas',
       choices: ['Semilla de fibra corta', 'Semilla de fibra larga'],
       lesson:
-        'De cada paca se mide un puñado: qué tan largo, fuerte, fino y blanco. Quien compra no ve la paca, solo sus números. La longitud cuenta más: fibra larga, hilo fino.',
+        'De cada paca se mide un puñado: qué tan largo, fuerte, fino y blanco. Casi nadie ve la paca al comprarla, solo sus números. De una fibra más larga sale un hilo más fino.',
     },
     spinning: {
       say: '{n} fibras van lado a lado en este hilo.',
@@ -155,7 +154,7 @@ export const kiosk: typeof english = {
       counted: 'Acortado por el acabado',
       choices: ['Del telar', 'Blanqueada'],
       lesson:
-        'En el telar los hilos van tensos. En el primer baño caliente se juntan y la tela se acorta. Nada se pierde. Lo que encogió en la fábrica no encoge en la colcha.',
+        'En el telar los hilos van tensos. En el primer baño caliente se juntan y la tela se acorta. Nada se pierde. Lo que encogió en la fábrica no encoge otra vez en la colcha.',
     },
     sewing: {
       say: 'Una bellota dio un retazo de {n} por lado.',

@@ -41,7 +41,7 @@ export default function GuildPage({ query }: GuildPageProps) {
           <a href={hashOf({ page: 'teach', id: '', query: '' })}>{said.backToPlan}</a>
         </p>
         <h1>{said.title}</h1>
-        <p class="teach-lead">
+        <p class="page-lead">
           {fill(said.lead, { minutes: formats.count(talkMinutes), slides: formats.count(guildTalk.length) })}
         </p>
         <p>{told.other ? fill(said.otherSeason, { season }) : season}</p>

@@ -1,21 +1,19 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
-import { encodePlan } from '../../../teach/plan/plan-link.ts';
 import { stopOf } from '../../../teach/plan/stop-list.ts';
 import { stopMs, wholeMs } from '../../../teach/show/show-state.ts';
-import { type ShowStep, showSteps } from '../../../teach/show/show-steps.ts';
+import type { ShowStep } from '../../../teach/show/show-steps.ts';
 import { PatchButton } from '../../../ui/patch-button.tsx';
 import { hashOf } from '../../route.ts';
 import { PlanStrip } from '../plan-strip.tsx';
 import { stopText } from '../stop-text.ts';
-import { openPlan } from '../use-plan.ts';
 import type { TeachWords } from '../use-teach-words.ts';
 import { AnswerNote } from './answer-note.tsx';
 import { clockText } from './clock-text.ts';
-import { type ShowWords, showWords } from './show-words.ts';
-import { useShow } from './use-show.ts';
+import type { ShowWords } from './show-words.ts';
 import { useShowKeys } from './use-show-keys.ts';
+import { useShownPlan } from './use-shown-plan.ts';
 import './notes.css';
 
 export interface NotesPageProps {
@@ -61,11 +59,7 @@ function Clock({ label, spentMs, minutes, said }: ClockProps) {
 export default function NotesPage({ query, teach }: NotesPageProps) {
   const words = useWords();
   const { formats, messages } = words;
-  const said = showWords(words.language);
-  const plan = useMemo(() => openPlan(query).plan, [query]);
-  const planQuery = encodePlan(plan);
-  const steps = useMemo(() => showSteps(plan), [plan]);
-  const { state, press } = useShow(planQuery, steps);
+  const { plan, planQuery, steps, said, state, press } = useShownPlan(query);
   const nowMs = useNow();
   useShowKeys(press, () => undefined);
   useEffect(() => {

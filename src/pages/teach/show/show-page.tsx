@@ -1,19 +1,15 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { fill } from '../../../language/fill.ts';
 import { useWords } from '../../../language/words.ts';
-import { encodePlan } from '../../../teach/plan/plan-link.ts';
 import { stopOf } from '../../../teach/plan/stop-list.ts';
-import { showSteps } from '../../../teach/show/show-steps.ts';
 import { hashOf } from '../../route.ts';
 import { PlanStrip } from '../plan-strip.tsx';
 import { stopText } from '../stop-text.ts';
-import { openPlan } from '../use-plan.ts';
 import type { TeachWords } from '../use-teach-words.ts';
 import { ShowBody } from './show-body.tsx';
-import { showWords } from './show-words.ts';
 import { useProjectorInks } from './use-projector-inks.ts';
-import { useShow } from './use-show.ts';
 import { useShowKeys } from './use-show-keys.ts';
+import { useShownPlan } from './use-shown-plan.ts';
 import './show.css';
 
 export interface ShowPageProps {
@@ -25,11 +21,7 @@ export interface ShowPageProps {
 export default function ShowPage({ query, teach }: ShowPageProps) {
   const words = useWords();
   const { formats, messages } = words;
-  const said = showWords(words.language);
-  const plan = useMemo(() => openPlan(query).plan, [query]);
-  const planQuery = encodePlan(plan);
-  const steps = useMemo(() => showSteps(plan), [plan]);
-  const { state, press } = useShow(planQuery, steps);
+  const { plan, planQuery, steps, said, state, press } = useShownPlan(query);
   const [guesses, setGuesses] = useState<Readonly<Record<string, number>>>({});
   const [refused, setRefused] = useState(false);
   const host = useRef<HTMLElement>(null);

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { type OpenPage, openPage, settled, siteUrl, useBrowser } from '../browser.ts';
-import { serveCopy } from '../served-copy.mjs';
+import { type OpenPage, openPage, settled, siteUrl, useBrowser } from './browser.ts';
+import { serveCopy } from './served-copy.mjs';
 
 useBrowser();
 
