@@ -82,7 +82,7 @@ export const kiosk = {
   },
   keepsake: {
     head: 'A block to keep',
-    text: 'This block is this season’s: {station}. The farm is invented; its numbers are worked out.',
+    text: 'This block is this season’s: {station}. The farm is invented.',
     phone: 'The code opens the same season on a phone.',
   },
   noCrop: 'no crop',

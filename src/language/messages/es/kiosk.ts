@@ -74,8 +74,8 @@ export const kiosk: typeof english = {
   },
   keepsake: {
     head: 'Un bloque de recuerdo',
-    text: 'Este bloque es de esta temporada: {station}. La granja es inventada; sus números se calculan.',
-    phone: 'El código abre la misma temporada en un teléfono.',
+    text: 'De esta temporada: {station}. La granja es inventada.',
+    phone: 'El código abre la temporada en un teléfono.',
   },
   noCrop: 'sin cosecha',
   stations: {
