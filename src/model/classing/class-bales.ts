@@ -5,9 +5,9 @@ import { upperQuartileMm } from '../length/statistics.ts';
 import { type Lot, type PartMasses, parts, splitLot, totalKg } from '../lot.ts';
 import type { Era } from '../scenario.ts';
 import { inchesFromMillimetres, kilogramsFromPounds, OUNCES_PER_POUND, poundsFromKilograms } from '../units.ts';
-import { readBales } from './bale-readings.ts';
+import { type BaleReading, readBales } from './bale-readings.ts';
 import { type EyeGrade, gradeByEye, thirtiesPrice } from './by-eye.ts';
-import { type BalePrice, classOne } from './class-card.ts';
+import { type BalePrice, type GradedBale, gradeOne } from './class-card.ts';
 import type { Colour } from './colour.ts';
 import { moisturePercentDryBasis, moisturePercentWetBasis, readyToTest } from './conditioning.ts';
 import { colourAtRisk } from './damp.ts';
@@ -104,6 +104,41 @@ function takeSamples(lot: Lot, baleCount: number) {
   return splitLot(lot, fractions);
 }
 
+/** A bale's record, field by field: a season has thousands of bales, and spreading objects took half of its time. */
+const classedBale = (
+  { colour, leaf, staple32nds, price }: GradedBale,
+  bale: PressedBale,
+  { module, own, recorded }: BaleReading,
+  extraneous: readonly ExtraneousCall[],
+  byEye: EyeGrade | null,
+): ClassedBale => ({
+  number: bale.number,
+  tag: bale.tag,
+  mark: bale.mark,
+  netLb: poundsFromKilograms(bale.netKg),
+  grossLb: poundsFromKilograms(bale.grossKg),
+  module,
+  reading: recorded,
+  ownReading: own,
+  color: colour.color,
+  colorName: colour.colorName,
+  leaf,
+  staple32nds,
+  paidLb: price.paidLb,
+  waterRule: price.waterRule,
+  points: price.points,
+  premiumPoints: price.premiumPoints,
+  baseCentsPerLb: price.baseCentsPerLb,
+  priceCentsPerLb: price.priceCentsPerLb,
+  heldAtZero: price.heldAtZero,
+  valueUsd: price.valueUsd,
+  priceYear: price.priceYear,
+  basis: price.basis,
+  filled: price.filled,
+  extraneous,
+  byEye,
+});
+
 /**
  * Classes a season's bales: samples them, reads or grades each and prices it.
  * @param lot the lint of all bales at the press
@@ -131,27 +166,23 @@ export function classBales(
   const quartilePerLength = quartileRatio(lot.fibre, lotReading.lengthIn);
   const percent = moisturePercentWetBasis(lot);
   const classed = bales.map((bale, i): ClassedBale => {
-    const { module, truth, own, recorded, random } = readings[i]!;
+    const reading = readings[i]!;
     const netLb = poundsFromKilograms(bale.netKg);
-    const shared = {
-      number: bale.number,
-      tag: bale.tag,
-      mark: bale.mark,
-      netLb,
-      grossLb: poundsFromKilograms(bale.grossKg),
-      module,
-      reading: recorded,
-      ownReading: own,
-    };
     if (context.era === 'thirties') {
-      const byEye = gradeByEye(truth, quartilePerLength, random);
-      const { color, colorName, leaf, staple } = byEye;
+      const byEye = gradeByEye(reading.truth, quartilePerLength, reading.random);
       const price = thirtiesPrice({ netLb, moisturePercent: percent });
-      return { ...shared, ...price, color, colorName, leaf, staple32nds: staple.thirtySeconds, extraneous: [], byEye };
+      const graded = { colour: byEye, leaf: byEye.leaf, staple32nds: byEye.staple.thirtySeconds, price };
+      return classedBale(graded, bale, reading, [], byEye);
     }
-    const extraneous = callExtraneous(chances, random);
-    const { words: _, ...card } = classOne({
-      ...recorded,
+    const { recorded } = reading;
+    const extraneous = callExtraneous(chances, reading.random);
+    const graded = gradeOne({
+      lengthIn: recorded.lengthIn,
+      uniformityPercent: recorded.uniformityPercent,
+      strengthGPerTex: recorded.strengthGPerTex,
+      micronaire: recorded.micronaire,
+      reflectanceRd: recorded.reflectanceRd,
+      yellownessB: recorded.yellownessB,
       kind: lot.fibre.kind,
       leaf: recorded,
       market: decisions.market,
@@ -159,7 +190,7 @@ export function classBales(
       moisturePercent: percent,
       extraneous,
     });
-    return { ...shared, ...card, extraneous, byEye: null };
+    return classedBale(graded, bale, reading, extraneous, null);
   });
   const moisture = moisturePercentDryBasis(lot);
   return {

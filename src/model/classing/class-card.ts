@@ -55,6 +55,14 @@ export interface BalePrice extends PaidWeight {
   readonly filled: readonly Fill[];
 }
 
+/** What a bale is called and what it fetches. */
+export interface GradedBale {
+  readonly colour: Colour;
+  readonly leaf: number;
+  readonly staple32nds: number;
+  readonly price: BalePrice;
+}
+
 /** A classed bale: grade, staple, words and price. */
 export interface Classed extends Colour, BalePrice {
   readonly leaf: number;
@@ -75,6 +83,8 @@ const centsPerLb = (baseCentsPerLb: number, points: number): number =>
 export const baleValueUsd = (paidLb: number, baseCentsPerLb: number, points: number): number =>
   Math.round(paidLb * centsPerLb(baseCentsPerLb, points)) / 100;
 
+const pointsLine = (item: PointsLine['item'], { points, filled }: Difference): PointsLine => ({ item, points, filled });
+
 /** Prices an upland bale by a market's differences. */
 function marketPrice(
   card: Omit<ClassCard, 'leaf' | 'kind'>,
@@ -82,17 +92,23 @@ function marketPrice(
 ): BalePrice {
   const market = markets[card.market];
   const points: readonly PointsLine[] = [
-    { item: 'grade', ...gradePoints(market, grade.color, grade.leaf, grade.staple32nds) },
-    { item: 'micronaire', ...bandPoints(market.micronaire, card.micronaire) },
-    { item: 'strength', ...bandPoints(market.strength, card.strengthGPerTex) },
-    { item: 'uniformity', ...bandPoints(market.uniformity, card.uniformityPercent) },
-    { item: 'extraneous', ...extraneousPoints(market, card.extraneous ?? []) },
+    pointsLine('grade', gradePoints(market, grade.color, grade.leaf, grade.staple32nds)),
+    pointsLine('micronaire', bandPoints(market.micronaire, card.micronaire)),
+    pointsLine('strength', bandPoints(market.strength, card.strengthGPerTex)),
+    pointsLine('uniformity', bandPoints(market.uniformity, card.uniformityPercent)),
+    pointsLine('extraneous', extraneousPoints(market, card.extraneous ?? [])),
   ];
-  const premiumPoints = points.reduce((sum, line) => sum + line.points, 0);
+  let premiumPoints = 0;
+  const filled: Fill[] = [];
+  for (const line of points) {
+    premiumPoints += line.points;
+    for (const why of line.filled) if (!filled.includes(why)) filled.push(why);
+  }
   const base = market.baseCentsPerLb.value;
   const weight = paidWeight(card.netLb, card.moisturePercent ?? null, false, market.year);
   return {
-    ...weight,
+    paidLb: weight.paidLb,
+    waterRule: weight.waterRule,
     points,
     premiumPoints,
     baseCentsPerLb: base,
@@ -101,7 +117,7 @@ function marketPrice(
     valueUsd: baleValueUsd(weight.paidLb, base, premiumPoints),
     priceYear: market.year,
     basis: 'market',
-    filled: [...new Set(points.flatMap(({ filled }) => filled))],
+    filled,
   };
 }
 
@@ -114,7 +130,8 @@ export function flatPrice(
 ): BalePrice {
   const weight = paidWeight(bale.netLb, bale.moisturePercent ?? null, basis === 'loanRate', year);
   return {
-    ...weight,
+    paidLb: weight.paidLb,
+    waterRule: weight.waterRule,
     points: [],
     premiumPoints: 0,
     baseCentsPerLb: flatCentsPerLb,
@@ -128,10 +145,10 @@ export function flatPrice(
 }
 
 /**
- * Classes and prices one bale from its readings. Upland by the differences of a market; Pima at the published long-staple
+ * Grades and prices one bale from its readings. Upland by the differences of a market; Pima at the published long-staple
  * loan rate, since no Pima differences were read.
  */
-export function classOne(card: ClassCard): Classed {
+export function gradeOne(card: ClassCard): GradedBale {
   const colour = colourOf(card.kind, card.reflectanceRd, card.yellownessB);
   const leaf = typeof card.leaf === 'number' ? card.leaf : leafGrade(card.kind, card.leaf.trashAreaPercent);
   const staple32nds = stapleCode32nds(card.kind, card.lengthIn);
@@ -140,6 +157,12 @@ export function classOne(card: ClassCard): Classed {
     card.kind === 'pima'
       ? flatPrice(card, pimaLoanCentsPerLb.value, pimaLoanYear.value, 'loanRate')
       : marketPrice(card, { color: colour.color, leaf, staple32nds });
+  return { colour, leaf, staple32nds, price };
+}
+
+/** Grades and prices one bale, and says its readings in words. */
+export function classOne(card: ClassCard): Classed {
+  const { colour, leaf, staple32nds, price } = gradeOne(card);
   return {
     ...colour,
     leaf,
