@@ -24,27 +24,31 @@ const wordInks: ReadonlySet<string> = new Set([...textInks, ...Object.values(ink
 export function expectToFit(frame: SceneFrame, what: string): void {
   const list = frameAtRest(frame);
   const overhang = 12;
+  const stays = (x: number, y: number) => {
+    const inside = x > -overhang && y > -overhang && x < frame.width + overhang && y < frame.height + overhang;
+    if (!inside) expect.fail(`${what}: a mark at ${x.toFixed(0)}, ${y.toFixed(0)} lies outside`);
+  };
   for (const mark of flatMarks(list)) {
-    const points =
-      mark.kind === 'patch'
-        ? mark.points
-        : mark.kind === 'stitches'
-          ? mark.stitches.flatMap(([x0, y0, x1, y1]) => [[x0, y0] as const, [x1, y1] as const])
-          : [];
-    for (const [x, y] of points) {
-      const inside = x > -overhang && y > -overhang && x < frame.width + overhang && y < frame.height + overhang;
-      if (!inside) expect.fail(`${what}: a mark at ${x.toFixed(0)}, ${y.toFixed(0)} lies outside`);
-    }
+    if (mark.kind === 'patch') for (const [x, y] of mark.points) stays(x, y);
+    if (mark.kind === 'stitches')
+      for (const [x0, y0, x1, y1] of mark.stitches) {
+        stays(x0, y0);
+        stays(x1, y1);
+      }
   }
   const texts = textsOf(list);
+  // Thousands of words: a plain comparison, and an expectation where it fails.
+  const check = (holds: boolean, text: TextMark, fault: string) => {
+    if (!holds) expect.fail(`${what}: "${text.text}" ${fault}`);
+  };
   for (const text of texts) {
     const [from, to] = endsOf(text);
-    expect(from, `${what}: "${text.text}" begins at ${from.toFixed(0)}`).toBeGreaterThanOrEqual(0);
-    expect(to, `${what}: "${text.text}" ends at ${to.toFixed(0)} of ${frame.width}`).toBeLessThanOrEqual(frame.width);
-    expect(text.y - text.size * 0.8, `${what}: "${text.text}" is cut above`).toBeGreaterThanOrEqual(-1);
-    expect(text.y + text.size * 0.25, `${what}: "${text.text}" is cut below`).toBeLessThanOrEqual(frame.height);
-    expect(text.size, `${what}: "${text.text}" is too small`).toBeGreaterThanOrEqual(frame.width < 460 ? 13 : 14);
-    expect(wordInks.has(text.ink), `${what}: "${text.text}" in ${text.ink}`).toBe(true);
+    check(from >= 0, text, `begins at ${from.toFixed(0)}`);
+    check(to <= frame.width, text, `ends at ${to.toFixed(0)} of ${frame.width}`);
+    check(text.y - text.size * 0.8 >= -1, text, 'is cut above');
+    check(text.y + text.size * 0.25 <= frame.height, text, 'is cut below');
+    check(text.size >= (frame.width < 460 ? 13 : 14), text, 'is too small');
+    check(wordInks.has(text.ink), text, `in ${text.ink}`);
   }
   texts.forEach((one, i) => {
     for (const other of texts.slice(i + 1)) {

@@ -10,7 +10,7 @@ import { ginningScene } from '../../../../src/scene/stations/ginning/ginning-sce
 import { ledgerRows } from '../../../../src/ui/ledger-rows.ts';
 import { doubled, mutePart, outside, piecesByBand } from '../../../scene/stations/frame-checks.ts';
 import { expectToFit } from '../../../scene/stations/picture-fit.ts';
-import { decided, everyWords, pictureSizes, seasonOf } from './picture-cases.ts';
+import { decided, everyWords, pictureSizes, seasonOf, wordsInTurn } from './picture-cases.ts';
 
 const english = everyWords[0]!;
 const desk = pictureSizes[0]!;
@@ -46,7 +46,7 @@ function withLongWords(input: GinningInput): GinningInput {
   };
 }
 
-describe.each(farms.map((farm) => [farm.id, farm] as const))('%s', (_, farm) => {
+describe.each(farms.map((farm, turn) => [farm.id, farm, turn] as const))('%s', (_, farm, turn) => {
   const season = seasonOf(farm);
   const ledger = ledgerOf(season, 'ginning', 'bale')!;
   const table = ledgerRows(ledger, 'us');
@@ -93,7 +93,7 @@ describe.each(farms.map((farm) => [farm.id, farm] as const))('%s', (_, farm) => 
   });
 
   test.each(sizes)('every mark lies in $width x $height, and no word on another', (size) => {
-    for (const words of everyWords) {
+    for (const words of wordsInTurn(turn + sizes.indexOf(size))) {
       const frame = frameOf(season, 1, size, words);
       expect(outside(frame)).toEqual([]);
       expectToFit(frame, `${words.language} ${words.unitSystem}`);

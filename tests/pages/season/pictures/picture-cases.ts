@@ -7,6 +7,7 @@ import type { Scenario } from '../../../../src/model/scenario.ts';
 import type { Season } from '../../../../src/model/season.ts';
 import type { StationId } from '../../../../src/model/station.ts';
 import type { PictureSize } from '../../../../src/pages/season/pictures/picture.ts';
+import { inTurn } from '../../../laws/runs.ts';
 
 /** The sizes a picture is shown at: desk, projector, phone, tall screen. */
 export const pictureSizes: readonly PictureSize[] = [
@@ -22,6 +23,10 @@ export const everyWords: readonly Words[] = [
   makeWords('en', 'metric', en),
   makeWords('es', 'metric', es),
 ];
+
+/** All of them in the long run; otherwise both languages, the units changed about with the turn. */
+export const wordsInTurn = (turn: number): readonly Words[] =>
+  inTurn([everyWords[0]!, everyWords[1]!, everyWords[3]!, everyWords[2]!], turn);
 
 const seasons = new Map<string, Season>();
 /** The season of a farm, run once. */

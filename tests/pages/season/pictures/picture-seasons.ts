@@ -1,19 +1,12 @@
-import type { Language } from '../../../../src/language/language.ts';
-import { en, type Messages } from '../../../../src/language/messages/en.ts';
-import { es } from '../../../../src/language/messages/es.ts';
-import { makeWords, type Words } from '../../../../src/language/words.ts';
-import { runSeason } from '../../../../src/model/chain.ts';
-import { farms } from '../../../../src/model/farms.ts';
 import type { Season } from '../../../../src/model/season.ts';
 import type { StationId } from '../../../../src/model/station.ts';
 import { dayAt, stationSpan } from '../../../../src/model/timeline.ts';
 import type { PictureMoment } from '../../../../src/pages/season/pictures/picture.ts';
+import { farmSeasons } from './scene-checks.ts';
 
-/** The six farms in one season each, run once. */
-export const seasons: readonly { readonly farm: string; readonly season: Season }[] = farms.map((farm) => ({
-  farm: farm.id,
-  season: runSeason(farm, 1, null),
-}));
+/** The six farms in one season each, and which case each is, from 0. */
+export const seasons: readonly { readonly farm: string; readonly season: Season; readonly turn: number }[] =
+  farmSeasons.map((season, turn) => ({ farm: season.scenario.id, season, turn }));
 
 /** A desk, a projector, a phone and a kiosk, px. */
 export const sizes = [
@@ -22,10 +15,6 @@ export const sizes = [
   { width: 366, height: 384 },
   { width: 1016, height: 960 },
 ] as const;
-
-const messagesOf: Readonly<Record<Language, Messages>> = { en, es };
-export const wordsOf = (language: Language, unitSystem: Words['unitSystem'] = 'us'): Words =>
-  makeWords(language, unitSystem, messagesOf[language]);
 
 /** The moment at a share of a station's steps. */
 export function momentAt(season: Season, station: StationId, share: number): PictureMoment {

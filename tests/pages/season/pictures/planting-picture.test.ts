@@ -13,23 +13,23 @@ import { frameAtRest, type SceneFrame } from '../../../../src/scene/scene-frame.
 import { layOutPlanting } from '../../../../src/scene/stations/planting/planting.ts';
 import { mutePart } from '../../../scene/stations/frame-checks.ts';
 import { expectToFit } from '../../../scene/stations/picture-fit.ts';
-import { momentAt, seasons, sizes, wordsOf } from './picture-seasons.ts';
-import { twice } from './scene-checks.ts';
+import { momentAt, seasons, sizes } from './picture-seasons.ts';
+import { sizesInTurn, spokenInTurn, spokenWords, twice } from './scene-checks.ts';
 
-const words = wordsOf('en');
+const english = spokenWords('en');
 const size = sizes[0];
 const sowing = timelineFacts.workSteps.value;
 const countIn = ({ over }: SceneFrame, name: string) => [...groupsOf(over)].find((found) => found.name === name)?.count;
 const textIn = (frame: SceneFrame) =>
   [...flatMarks(frameAtRest(frame))].flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])).join(' ');
 
-describe.each(seasons)('Planting on $farm', ({ season }) => {
+describe.each(seasons)('Planting on $farm', ({ season, turn }) => {
   const { field } = season;
   const span = stationSpan(season, 'planting');
   const ledger = field.counts.find(({ station }) => station === 'planting')!;
   const plants = ledger.shares.find(({ name }) => name === 'plants')!.count;
   const perFoot = season.scenario.decisions.planting.seedsPerFoot;
-  const at = plantingPicture.layOut(season, words, size);
+  const at = plantingPicture.layOut(season, english, size);
   /** The moment at a step of sowing. */
   const sown = (step: number): PictureMoment => ({ dayOfYear: span.fromDay, progress: step / span.steps });
   const onDay = (dayOfYear: number): PictureMoment => ({
@@ -65,7 +65,7 @@ describe.each(seasons)('Planting on $farm', ({ season }) => {
       const frame = at(onDay(day))!;
       expect(countIn(frame, 'counts/up')).toBe(Math.round(plants));
       expect(countIn(frame, 'counts/notUp')).toBe(Math.round(ledger.whole.count - plants));
-      expect(textIn(frame)).toContain(words.formats.count(plants));
+      expect(textIn(frame)).toContain(english.formats.count(plants));
     }
     expect(countIn(at(onDay(field.events.emerged! - 1))!, 'counts/up')).toBeUndefined();
   });
@@ -76,20 +76,20 @@ describe.each(seasons)('Planting on $farm', ({ season }) => {
       const frame = at(moment)!;
       expect(countIn(frame, 'warmth')).toBe(Math.round(day.dd60));
       expect(countIn(frame, 'heatSum')).toBe(Math.round(day.dd60SincePlanting));
-      const rows = plantingPicture.rows(season, words, moment);
+      const rows = plantingPicture.rows(season, english, moment);
       const texts = new Map(rows.map(({ key, text }) => [key, text]));
       expect(texts.size).toBe(rows.length);
-      expect(texts.get('low')).toBe(words.formats.temperature(day.minF).text);
-      expect(texts.get('high')).toBe(words.formats.temperature(day.maxF).text);
-      expect(texts.get('heatSum')).toBe(words.formats.heatUnits(day.dd60SincePlanting).text);
+      expect(texts.get('low')).toBe(english.formats.temperature(day.minF).text);
+      expect(texts.get('high')).toBe(english.formats.temperature(day.maxF).text);
+      expect(texts.get('heatSum')).toBe(english.formats.heatUnits(day.dd60SincePlanting).text);
       const isUp = moment.dayOfYear >= field.events.emerged!;
-      expect(texts.get('up')).toBe(isUp ? words.formats.count(plants) : undefined);
-      expect(texts.get('notUp')).toBe(isUp ? words.formats.count(ledger.whole.count - plants) : undefined);
+      expect(texts.get('up')).toBe(isUp ? english.formats.count(plants) : undefined);
+      expect(texts.get('notUp')).toBe(isUp ? english.formats.count(ledger.whole.count - plants) : undefined);
     }
   });
   test('what moves names its quantity, and the words beside the picture say it too', () => {
     for (const moment of [sown(0), sown(sowing / 2), momentAt(season, 'planting', 1)]) {
-      const see = plantingPicture.see(season, words, moment).join(' ');
+      const see = plantingPicture.see(season, english, moment).join(' ');
       for (const { name, shows } of at(moment)!.parts) {
         expect(shows).not.toMatch(/\{\w+\}/);
         if (name.startsWith('sun') || name.endsWith('plate')) expect(see).toContain(shows);
@@ -99,33 +99,32 @@ describe.each(seasons)('Planting on $farm', ({ season }) => {
   });
   test('the same moment is the same picture, and what stands still is one object', () => {
     const moment = momentAt(season, 'planting', 0.8);
-    expect(plantingPicture.layOut(season, words, size)(moment)).toEqual(at(moment));
+    expect(plantingPicture.layOut(season, english, size)(moment)).toEqual(at(moment));
     expect(at(moment)!.still).toBe(at(sown(3))!.still);
   });
   test('every mark and word is inside, in both languages, both units and every size', () => {
-    for (const language of ['en', 'es'] as const)
-      for (const units of ['us', 'metric'] as const)
-        for (const box of sizes) {
-          const frameAt = plantingPicture.layOut(season, wordsOf(language, units), box);
-          for (const moment of [
-            sown(1),
-            sown(sowing * 0.6),
-            sown(sowing - 1),
-            onDay(field.events.emerged! - 1),
-            onDay(span.toDay),
-          ])
-            expectToFit(frameAt(moment)!, `${language} ${units} ${box.width} ${JSON.stringify(moment)}`);
-        }
+    for (const [place, box] of sizes.entries())
+      for (const words of spokenInTurn(turn + place)) {
+        const frameAt = plantingPicture.layOut(season, words, box);
+        for (const moment of [
+          sown(1),
+          sown(sowing * 0.6),
+          sown(sowing - 1),
+          onDay(field.events.emerged! - 1),
+          onDay(span.toDay),
+        ])
+          expectToFit(frameAt(moment)!, `${words.language} ${words.unitSystem} ${box.width} ${JSON.stringify(moment)}`);
+      }
   });
 });
 
 test('words twice as long still fit', () => {
-  for (const { season } of seasons)
-    for (const box of sizes) {
-      const scene = plantingSceneOf(season, words, box);
+  for (const { season, turn } of seasons)
+    for (const box of sizesInTurn(sizes, turn)) {
+      const scene = plantingSceneOf(season, english, box);
       const at = layOutPlanting({ ...scene, labels: twice(scene.labels) });
       for (const share of [0.2, 0.7, 1]) {
-        const day = plantingDayOf(season, momentAt(season, 'planting', share), words);
+        const day = plantingDayOf(season, momentAt(season, 'planting', share), english);
         const counts = { ...day.counts, labels: twice(day.counts.labels) };
         expectToFit(at({ ...day, counts, large: twice(day.large) }), `${box.width} ${share}`);
       }
@@ -134,7 +133,7 @@ test('words twice as long still fit', () => {
 
 test('on the old farm one row is sown behind a mule, on the others rows by a tractor', () => {
   for (const { season } of seasons) {
-    const frame = plantingPicture.layOut(season, words, size)(momentAt(season, 'planting', 0.3))!;
+    const frame = plantingPicture.layOut(season, english, size)(momentAt(season, 'planting', 0.3))!;
     const horse = frame.parts.some(({ name }) => name === 'planter/pressWheel');
     expect(horse).toBe(season.scenario.era === 'thirties');
   }

@@ -17,6 +17,7 @@ import {
   markFaults,
   partFaults,
   smallWords,
+  spokenInTurn,
   spokenWords,
   twice,
   wordFaults,
@@ -34,79 +35,80 @@ const farm = (id: string) => farms.find((each) => each.id === id)!;
 const counted = (season: Season, progress: number, name: string, size: PictureSize = desk) =>
   [...groupsOf(frameOf(season, progress, size).over)].find((group) => group.name === name)?.count;
 
-describe.each(farmSeasons.map((season) => [season.scenario.id, season] as const))('%s', (_, season) => {
-  test('at the end every account has as many pieces of each part as the ledger holds, within half a piece', () => {
-    for (const size of sizes) expect(countFaults(frameOf(season, 1, size), season, 'pressing')).toEqual([]);
-  });
+describe.each(farmSeasons.map((season, turn) => [season.scenario.id, season, turn] as const))(
+  '%s',
+  (_, season, turn) => {
+    test('at the end every account has as many pieces of each part as the ledger holds, within half a piece', () => {
+      for (const size of sizes) expect(countFaults(frameOf(season, 1, size), season, 'pressing')).toEqual([]);
+    });
 
-  test('a tuft that is in the bale is one that was tramped: as many in the full box as in the bale', () => {
-    const inBale = (progress: number) => frameOf(season, progress).moving.filter(({ band }) => band === 'out/lot');
-    expect(inBale(0).length).toBe(0);
-    expect(inBale(0.25).length).toBeLessThan(inBale(0.5).length);
-    expect(inBale(0.5).length).toBe(inBale(1).length);
-    const highest = (progress: number) => Math.min(...inBale(progress).map(({ path }) => path[0]![1]));
-    expect(highest(0.5)).toBeLessThan(highest(1));
-  });
+    test('a tuft that is in the bale is one that was tramped: as many in the full box as in the bale', () => {
+      const inBale = (progress: number) => frameOf(season, progress).moving.filter(({ band }) => band === 'out/lot');
+      expect(inBale(0).length).toBe(0);
+      expect(inBale(0.25).length).toBeLessThan(inBale(0.5).length);
+      expect(inBale(0.5).length).toBe(inBale(1).length);
+      const highest = (progress: number) => Math.min(...inBale(progress).map(({ path }) => path[0]![1]));
+      expect(highest(0.5)).toBeLessThan(highest(1));
+    });
 
-  test('there are as many bales and ties as the model and the trade have', () => {
-    const { bales } = season.pressing!;
-    expect(counted(season, 0, 'bales')).toBe(0);
-    expect(counted(season, 1, 'bales')).toBe(bales.length);
-    expect(counted(season, 0.5, 'bales')).toBe(Math.floor(bales.length / 2));
-    expect(counted(season, 1, 'weights')).toBe(bales.filter(({ remnant }) => !remnant).length);
-    expect(counted(season, 1, 'ties')).toBe(6);
-    expect(counted(season, 0.6, 'ties')).toBeUndefined();
-  });
+    test('there are as many bales and ties as the model and the trade have', () => {
+      const { bales } = season.pressing!;
+      expect(counted(season, 0, 'bales')).toBe(0);
+      expect(counted(season, 1, 'bales')).toBe(bales.length);
+      expect(counted(season, 0.5, 'bales')).toBe(Math.floor(bales.length / 2));
+      expect(counted(season, 1, 'weights')).toBe(bales.filter(({ remnant }) => !remnant).length);
+      expect(counted(season, 1, 'ties')).toBe(6);
+      expect(counted(season, 0.6, 'ties')).toBeUndefined();
+    });
 
-  test('the words read as in the ledger’s table, and the mean bale is the mean of the model’s whole bales', () => {
-    const table = ledgerRows(ledgerOf(season, 'pressing', 'bale')!, 'us');
-    const rows = new Map(pressingPicture.rows(season, english, at(1)).map(({ key, text }) => [key, text]));
-    const text = allText(frameOf(season, 1));
-    for (const [side, key, account] of [
-      ['in', 'in', 'lot'],
-      ['in', 'moistureAdded', 'moistureAdded'],
-      ['out', 'lot', 'lot'],
-    ] as const) {
-      const all = table[side].find((row) => row.account === account)?.all ?? 0;
-      if (all === 0) continue;
-      const said = `${english.formats.number(all, table.decimals)}\u00a0lb`;
-      expect(rows.get(key)).toBe(said);
-      expect(text).toContain(said);
-    }
-    const whole = season.pressing!.bales.filter(({ remnant }) => !remnant);
-    const mean = whole.reduce((sum, { netKg }) => sum + netKg, 0) / whole.length / KG_PER_POUND;
-    const tare = whole[0]!.tareKg / KG_PER_POUND;
-    expect(rows.get('net')).toBe(`${mean.toFixed(1)}\u00a0lb`);
-    expect(rows.get('gross')).toBe(`${(mean + tare).toFixed(1)}\u00a0lb`);
-    expect(text).toContain(rows.get('gross'));
-  });
+    test('the words read as in the ledger’s table, and the mean bale is the mean of the model’s whole bales', () => {
+      const table = ledgerRows(ledgerOf(season, 'pressing', 'bale')!, 'us');
+      const rows = new Map(pressingPicture.rows(season, english, at(1)).map(({ key, text }) => [key, text]));
+      const text = allText(frameOf(season, 1));
+      for (const [side, key, account] of [
+        ['in', 'in', 'lot'],
+        ['in', 'moistureAdded', 'moistureAdded'],
+        ['out', 'lot', 'lot'],
+      ] as const) {
+        const all = table[side].find((row) => row.account === account)?.all ?? 0;
+        if (all === 0) continue;
+        const said = `${english.formats.number(all, table.decimals)}\u00a0lb`;
+        expect(rows.get(key)).toBe(said);
+        expect(text).toContain(said);
+      }
+      const whole = season.pressing!.bales.filter(({ remnant }) => !remnant);
+      const mean = whole.reduce((sum, { netKg }) => sum + netKg, 0) / whole.length / KG_PER_POUND;
+      const tare = whole[0]!.tareKg / KG_PER_POUND;
+      expect(rows.get('net')).toBe(`${mean.toFixed(1)}\u00a0lb`);
+      expect(rows.get('gross')).toBe(`${(mean + tare).toFixed(1)}\u00a0lb`);
+      expect(text).toContain(rows.get('gross'));
+    });
 
-  test('the tramper says what it shows, in words the table has too', () => {
-    const frame = frameOf(season, 0.5);
-    expect(partFaults(frame)).toEqual([]);
-    const rows = pressingPicture.rows(season, english, at(0.5)).map(({ label, text }) => `${label}: ${text}`);
-    for (const { shows } of frame.parts) expect(rows).toContain(shows);
-  });
+    test('the tramper says what it shows, in words the table has too', () => {
+      const frame = frameOf(season, 0.5);
+      expect(partFaults(frame)).toEqual([]);
+      const rows = pressingPicture.rows(season, english, at(0.5)).map(({ label, text }) => `${label}: ${text}`);
+      for (const { shows } of frame.parts) expect(rows).toContain(shows);
+    });
 
-  test.each(sizes)('at $width x $height everything lies in the picture and can be read', (size) => {
-    for (const language of ['en', 'es'] as const)
-      for (const units of ['us', 'metric'] as const) {
-        const words = spokenWords(language, units);
+    test.each(sizes)('at $width x $height everything lies in the picture and can be read', (size) => {
+      for (const words of spokenInTurn(turn + sizes.indexOf(size))) {
+        const frameAt = pressingPicture.layOut(season, words, size);
         for (const progress of [0, 0.4, 1]) {
-          const frame = frameOf(season, progress, size, words);
-          expect([...wordFaults(frame), ...smallWords(frame), ...markFaults(frame)], `${language} ${units}`).toEqual(
-            [],
-          );
+          const frame = frameAt(at(progress))!;
+          const faults = [...wordFaults(frame), ...smallWords(frame), ...markFaults(frame)];
+          expect(faults, `${words.language} ${words.unitSystem}`).toEqual([]);
           expect(frame.moving.length).toBeLessThan(150);
         }
       }
-  });
+    });
 
-  test.each(sizes)('at $width x $height words twice as long stay inside', (size) => {
-    const frame = pressingScene(twice(pressingInput(season, english, size)!))(1);
-    expect(wordFaults(frame)).toEqual([]);
-  });
-});
+    test.each(sizes)('at $width x $height words twice as long stay inside', (size) => {
+      const frame = pressingScene(twice(pressingInput(season, english, size)!))(1);
+      expect(wordFaults(frame)).toEqual([]);
+    });
+  },
+);
 
 test('what stands still is one list until the bale is pressed, and one from then on; the same season gives the same picture', () => {
   const season = seasonOf('coastal-plain');

@@ -9,7 +9,7 @@ import { stationPictures } from '../../../../src/pages/season/pictures/station-p
 import { splitAtValues } from '../../../../src/pages/season/split-at-values.ts';
 import { workingText } from '../../../../src/pages/season/working-text.ts';
 import { workOut } from '../../../../src/workings/work-out.ts';
-import { everyWords, seasonOf } from './picture-cases.ts';
+import { everyWords, seasonOf, wordsInTurn } from './picture-cases.ts';
 
 /** Numbers as they are written, without the point or comma that ends a sentence. The year of the hand-cranked gin is a name. */
 const numbersIn = (text: string): string[] =>
@@ -37,13 +37,13 @@ type Place =
     ? [Season, Station, Words]
     : never;
 
-describe.each(farms.map((farm) => [farm.id, farm] as const))('%s', (_, farm) => {
+describe.each(farms.map((farm, turn) => [farm.id, farm, turn] as const))('%s', (_, farm, turn) => {
   const season = seasonOf(farm);
   test.each(stationIds)(
     'every number of the picture of %s, in table and sentences, has its working',
     async (station) => {
       const { fromDay, toDay } = stationSpan(season, station);
-      for (const words of everyWords) {
+      for (const words of wordsInTurn(turn + stationIds.indexOf(station))) {
         for (const progress of [0, 0.5, 1]) {
           const moment = { dayOfYear: Math.round(fromDay + (toDay - fromDay) * progress), progress };
           const rows = stationPictures[station].rows(season, words, moment);

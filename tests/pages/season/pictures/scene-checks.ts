@@ -22,7 +22,7 @@ import {
 import { frameAtRest, type SceneFrame } from '../../../../src/scene/scene-frame.ts';
 import { shownKg, shownParts } from '../../../../src/scene/stations/flow/flow-input.ts';
 import { inkOnPad, textInks } from '../../../../src/style/inks.ts';
-import { long } from '../../../laws/runs.ts';
+import { inTurn, long } from '../../../laws/runs.ts';
 
 /** Desk, projector, phone, tall screen. */
 export const checkedSizes = [
@@ -40,8 +40,18 @@ export const sizesInTurn = <Size>(sizes: readonly Size[], turn: number): readonl
   long ? sizes : [sizes[turn % sizes.length]!, sizes[(turn + 2) % sizes.length]!];
 
 const messagesOf: Readonly<Record<Language, Messages>> = { en, es };
-export const spokenWords = (language: Language, unitSystem: Words['unitSystem'] = 'us'): Words =>
-  makeWords(language, unitSystem, messagesOf[language]);
+const made = new Map<string, Words>();
+/** The words of a language and its units; their formats take a while to make, so they are made once. */
+export function spokenWords(language: Language, unitSystem: Words['unitSystem'] = 'us'): Words {
+  const key = `${language} ${unitSystem}`;
+  const known = made.get(key) ?? makeWords(language, unitSystem, messagesOf[language]);
+  made.set(key, known);
+  return known;
+}
+
+/** Both languages in both unit systems in the long run; otherwise both languages, the units changed about with the turn. */
+export const spokenInTurn = (turn: number): readonly Words[] =>
+  inTurn([spokenWords('en'), spokenWords('es'), spokenWords('es', 'metric'), spokenWords('en', 'metric')], turn);
 
 /** Every farm's season, and a farm's with other decisions at one station. */
 export const farmSeasons: readonly Season[] = farms.map((farm) => runSeason(farm, 1, null));
@@ -54,8 +64,17 @@ export function decided<Station extends StationId>(
   return runSeason({ ...farm, decisions }, 1, null);
 }
 
+type Mark = PatchMark | StitchesMark | TextMark;
+const restMarks = new WeakMap<SceneFrame, readonly Mark[]>();
+/** Every mark of a frame with its pieces at rest. Cutting the pieces is most of the work, so it is done once for all checks. */
+function marksOf(frame: SceneFrame): readonly Mark[] {
+  const known = restMarks.get(frame) ?? [...flatMarks(frameAtRest(frame))];
+  restMarks.set(frame, known);
+  return known;
+}
+
 const textsOf = (frame: SceneFrame): TextMark[] =>
-  [...flatMarks(frameAtRest(frame))].filter((mark): mark is TextMark => mark.kind === 'text');
+  marksOf(frame).filter((mark): mark is TextMark => mark.kind === 'text');
 
 interface Span {
   readonly text: string;
@@ -98,7 +117,7 @@ export function wordFaults(frame: SceneFrame): string[] {
 }
 
 /** Whether cloth painted after some mark and before the words lies over a point. */
-const isCovered = (point: Point, later: readonly (PatchMark | StitchesMark | TextMark)[]): boolean =>
+const isCovered = (point: Point, later: readonly Mark[]): boolean =>
   later.some((mark) => mark.kind === 'patch' && isInside(point, mark.points));
 
 /** Words that a stitch on the same cloth runs through, or that cloth painted later hides, one line each. */
@@ -161,14 +180,15 @@ export function smallWords(frame: SceneFrame): string[] {
 export function markFaults(frame: SceneFrame): string[] {
   const over = 14;
   const faults: string[] = [];
-  for (const mark of flatMarks(frameAtRest(frame))) {
+  const isOut = (x: number, y: number) =>
+    !(x >= -over && y >= -over && x <= frame.width + over && y <= frame.height + over);
+  for (const mark of marksOf(frame)) {
     if (mark.kind === 'text') continue;
-    const points =
-      mark.kind === 'patch' ? mark.points : mark.stitches.flatMap(([a, b, c, d]) => [[a, b] as const, [c, d] as const]);
-    const bad = points.find(
-      ([x, y]) => !(x >= -over && y >= -over && x <= frame.width + over && y <= frame.height + over),
-    );
-    if (bad) faults.push(`${mark.kind} in ${mark.ink} at ${bad[0].toFixed(0)}, ${bad[1].toFixed(0)}`);
+    const bad =
+      mark.kind === 'patch'
+        ? mark.points.find(([x, y]) => isOut(x, y))
+        : mark.stitches.find(([a, b, c, d]) => isOut(a, b) || isOut(c, d));
+    if (bad) faults.push(`${mark.kind} in ${mark.ink} at ${bad.map((px) => px.toFixed(0)).join(', ')}`);
   }
   return faults;
 }

@@ -6,13 +6,13 @@ import { aboutLength, sewingPicture } from '../../../../src/pages/season/picture
 import { massOf } from '../../../../src/scene/stations/flow/flow-input.ts';
 import { ledgerRows } from '../../../../src/ui/ledger-rows.ts';
 import { mutePart, outside, piecesByBand } from '../../../scene/stations/frame-checks.ts';
-import { decided, everyWords, pictureSizes, seasonOf } from './picture-cases.ts';
+import { decided, everyWords, pictureSizes, seasonOf, wordsInTurn } from './picture-cases.ts';
 
 const desk = pictureSizes[0]!;
 const english = everyWords[0]!;
 const at = (progress: number) => ({ dayOfYear: 300, progress });
 
-describe.each(farms.map((farm) => [farm.id, farm] as const))('%s', (_, farm) => {
+describe.each(farms.map((farm, turn) => [farm.id, farm, turn] as const))('%s', (_, farm, turn) => {
   const season = seasonOf(farm);
   const ledger = ledgerOf(season, 'sewing', 'bale')!;
 
@@ -46,7 +46,7 @@ describe.each(farms.map((farm) => [farm.id, farm] as const))('%s', (_, farm) => 
   });
 
   test.each(pictureSizes)('every mark lies in $width x $height in both languages and units', (size) => {
-    for (const words of everyWords) {
+    for (const words of wordsInTurn(turn + pictureSizes.indexOf(size))) {
       const frame = sewingPicture.layOut(season, words, size)(at(1))!;
       expect(outside(frame)).toEqual([]);
       expect(mutePart(frame)).toEqual([]);

@@ -6,7 +6,7 @@ import { groupsOf } from '../../../../src/scene/display-list.ts';
 import { shownKg, shownParts } from '../../../../src/scene/stations/flow/flow-input.ts';
 import { ledgerRows } from '../../../../src/ui/ledger-rows.ts';
 import { mutePart, outside, piecesByBand } from '../../../scene/stations/frame-checks.ts';
-import { decided, everyWords, pictureSizes, seasonOf } from './picture-cases.ts';
+import { decided, everyWords, pictureSizes, seasonOf, wordsInTurn } from './picture-cases.ts';
 
 const desk = pictureSizes[0]!;
 const english = everyWords[0]!;
@@ -18,7 +18,7 @@ const fibresDrawn = (frame: NonNullable<ReturnType<ReturnType<typeof spinningPic
 const strokes = (frame: Parameters<typeof fibresDrawn>[0]) =>
   fibresDrawn(frame).marks.reduce((sum, mark) => sum + (mark.kind === 'stitches' ? mark.stitches.length : 0), 0);
 
-describe.each(farms.map((farm) => [farm.id, farm] as const))('%s', (_, farm) => {
+describe.each(farms.map((farm, turn) => [farm.id, farm, turn] as const))('%s', (_, farm, turn) => {
   const season = seasonOf(farm);
   const ledger = ledgerOf(season, 'spinning', 'bale')!;
   const frameAt = spinningPicture.layOut(season, english, desk);
@@ -65,7 +65,7 @@ describe.each(farms.map((farm) => [farm.id, farm] as const))('%s', (_, farm) => 
   });
 
   test.each(pictureSizes)('every mark lies in $width x $height in both languages and units', (size) => {
-    for (const words of everyWords)
+    for (const words of wordsInTurn(turn + pictureSizes.indexOf(size)))
       for (const progress of [0, 1]) {
         const frame = spinningPicture.layOut(season, words, size)(at(progress))!;
         expect(outside(frame)).toEqual([]);
