@@ -1,5 +1,4 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { localeOf } from '../language/language.ts';
 import { loadMessages } from '../language/load-messages.ts';
 import { en, type Messages } from '../language/messages/en.ts';
 import { makeWords, WordsContext } from '../language/words.ts';
@@ -11,6 +10,7 @@ import { Home } from './home.tsx';
 import { lastSeason } from './last-run.ts';
 import { laterPage } from './later-page.tsx';
 import { NewVersionLater } from './new-version-later.tsx';
+import { setPageLanguage } from './page-language.ts';
 import { keepPreferences, type Preferences, readPreferences } from './preferences.ts';
 import { hashOf, readRoute } from './route.ts';
 
@@ -96,10 +96,7 @@ export function App() {
   );
   useEffect(
     // After the parts that bring their words in turn: the browser styles the whole page anew.
-    () =>
-      takeTurn(() => {
-        document.documentElement.lang = localeOf(language);
-      }),
+    () => takeTurn(() => setPageLanguage(language)),
     [language],
   );
   useEffect(() => {

@@ -178,6 +178,7 @@ export async function mountScene(host: HTMLElement, { onLost, onBack }: SceneOpt
   return {
     renderer: stage.renderer,
     show(next, inTheme) {
+      if (next === frame && inTheme === theme) return;
       frame = next;
       theme = inTheme;
       refresh();

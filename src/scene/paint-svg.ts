@@ -19,7 +19,19 @@ export function paintSvg(list: DisplayList, { width, height, theme, title }: Svg
 /** The marks alone, to go inside an SVG element of the caller's. */
 const svgMarks = (list: DisplayList, theme: Theme): string => list.map((mark) => svgMark(mark, theme)).join('');
 
-function svgMark(mark: Mark, theme: Theme): string {
+/** What marks were drawn as: frames of one layout share most of theirs. */
+const kept: Readonly<Record<Theme, WeakMap<Mark, string>>> = { day: new WeakMap(), projector: new WeakMap() };
+
+/** One mark as elements side by side. */
+export function svgMark(mark: Mark, theme: Theme): string {
+  const known = kept[theme].get(mark);
+  if (known !== undefined) return known;
+  const svg = svgOf(mark, theme);
+  kept[theme].set(mark, svg);
+  return svg;
+}
+
+function svgOf(mark: Mark, theme: Theme): string {
   switch (mark.kind) {
     case 'patch':
       return svgPatch(mark, theme);

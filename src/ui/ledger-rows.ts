@@ -42,12 +42,23 @@ function gathered(entries: readonly MassEntry[], columns: readonly LedgerColumn[
   return [...rows].map(([account, cells]) => ({ account, cells }));
 }
 
+type Sides = Pick<MassLedger, 'in' | 'out'>;
+
+/** Ledgers as they were set out: one is asked for by every number that stands in it. */
+const kept = { us: new WeakMap<Sides, LedgerRows>(), metric: new WeakMap<Sides, LedgerRows>() };
+
 /**
  * Sets out a ledger in the reader's unit.
  * @param ledger masses in kg
  * @param unitSystem pounds or kilograms
  */
-export function ledgerRows(ledger: Pick<MassLedger, 'in' | 'out'>, unitSystem: 'us' | 'metric'): LedgerRows {
+export function ledgerRows(ledger: Sides, unitSystem: 'us' | 'metric'): LedgerRows {
+  const rows = kept[unitSystem].get(ledger) ?? setOut(ledger, unitSystem);
+  kept[unitSystem].set(ledger, rows);
+  return rows;
+}
+
+function setOut(ledger: Sides, unitSystem: 'us' | 'metric'): LedgerRows {
   const perKg = unitSystem === 'us' ? 1 / KG_PER_POUND : 1;
   const entries: readonly MassEntry[] = [...ledger.in, ...ledger.out];
   const columns = [...parts, 'water' as const].filter((column) => entries.some((entry) => inColumn(entry, column) > 0));

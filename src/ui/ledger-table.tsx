@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'preact/hooks';
 import { fill } from '../language/fill.ts';
 import { useWords } from '../language/words.ts';
 import { LedgerList } from './ledger-list.tsx';
@@ -17,11 +18,14 @@ const pxPerRem = () => Number.parseFloat(getComputedStyle(document.documentEleme
 export function LedgerTable(props: LedgerTableProps) {
   const { messages, formats, unitSystem } = useWords();
   const onPhone = useNarrow();
-  const [place, width] = useWidth<HTMLDivElement>(firstWidthRem * pxPerRem());
+  // Asked for once a page is styled: in the midst of drawing it, the browser would have to style it there and then.
+  const [remPx, setRemPx] = useState(pxPerRem);
+  useEffect(() => setRemPx(pxPerRem()));
+  const [place, width] = useWidth<HTMLDivElement>(firstWidthRem * remPx);
   const { ledger: words, accounts } = messages;
   const rows = ledgerRows(props.ledger, unitSystem);
   // A column for every part, one for the names and one for the sums.
-  const narrow = onPhone || width < (rows.columns.length + 2) * columnRem * pxPerRem();
+  const narrow = onPhone || width < (rows.columns.length + 2) * columnRem * remPx;
   const unit = unitSystem === 'us' ? 'pounds' : 'kilograms';
   const write = (value: number) => formats.number(value, rows.decimals);
   const names: Readonly<Record<string, string>> = { ...accounts.sources, ...accounts.destinations };

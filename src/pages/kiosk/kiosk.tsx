@@ -5,9 +5,10 @@ import { seasonOfHour } from '../../kiosk/season-of-hour.ts';
 import { keptSettings } from '../../kiosk/settings.ts';
 import { tally } from '../../kiosk/tallies.ts';
 import { picturesStandStill } from '../../kiosk/trouble.ts';
-import { type Language, localeOf } from '../../language/language.ts';
+import type { Language } from '../../language/language.ts';
 import { WordsContext } from '../../language/words.ts';
 import { kioskMachine } from '../../statechart/kiosk.ts';
+import { setPageLanguage } from '../page-language.ts';
 import type { Theme } from '../preferences.ts';
 import { useSelector } from '../use-selector.ts';
 import { Attract } from './attract.tsx';
@@ -111,7 +112,7 @@ export function Kiosk() {
 
   const language = loaded?.words.language;
   useEffect(() => {
-    if (language) document.documentElement.lang = localeOf(language);
+    if (language) setPageLanguage(language);
   }, [language]);
   const textPx = Number.parseInt(sizes['--kiosk-text'] ?? '42', 10);
   const ready = loaded && box;

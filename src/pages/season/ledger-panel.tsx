@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { fill } from '../../language/fill.ts';
 import { useWords, type Words } from '../../language/words.ts';
 import { closingErrorRelative, type MassEntry, type MassLedger } from '../../model/ledger.ts';
@@ -32,8 +32,22 @@ export function oneBaleShare(season: Season): number {
   return netKg > 0 ? kilogramsFromPounds(POUNDS_PER_STATISTICAL_BALE) / netKg : 1;
 }
 
+/** A station's ledgers as they were asked for: one moment of its picture asks many times. */
+const kept = new WeakMap<Season, Map<string, MassLedger | null>>();
+
 /** A station's mass ledger scaled to one bale's worth or left whole; null in the field, where things are counted. */
 export function ledgerOf(season: Season, station: StationId, scale: LedgerScale): MassLedger | null {
+  const ofSeason = kept.get(season) ?? new Map<string, MassLedger | null>();
+  kept.set(season, ofSeason);
+  const key = `${station} ${scale}`;
+  const known = ofSeason.get(key);
+  if (known !== undefined) return known;
+  const ledger = scaledLedger(season, station, scale);
+  ofSeason.set(key, ledger);
+  return ledger;
+}
+
+function scaledLedger(season: Season, station: StationId, scale: LedgerScale): MassLedger | null {
   const ledger = season.ledgers.find((each) => each.station === station);
   if (!ledger) return null;
   const factor = scale === 'bale' ? oneBaleShare(season) : 1;
@@ -75,7 +89,7 @@ export function LedgerPanel({ season, station, theme }: LedgerPanelProps) {
   const [scale, setScale] = useState<LedgerScale>('bale');
   const [followed, setFollowed] = useState<LedgerColumn | null>(null);
   const whole = season.ledgers.find((each) => each.station === station);
-  const shown = useMemo(() => ledgerOf(season, station, scale), [season, station, scale]);
+  const shown = ledgerOf(season, station, scale);
   const counts = season.field.counts.filter((each) => each.station === station);
   const names = messages.stations;
   const index = stationIds.indexOf(station);

@@ -1,15 +1,14 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { useWords, type Words } from '../../language/words.ts';
 import type { Season } from '../../model/season.ts';
 import type { StationId } from '../../model/station.ts';
 import type { MountedScene } from '../../scene/app.ts';
-import { paintSvg } from '../../scene/paint-svg.ts';
-import { frameAtRest, type SceneFrame } from '../../scene/scene-frame.ts';
+import type { SceneFrame } from '../../scene/scene-frame.ts';
 import { wordlessFrame } from '../../scene/wordless.ts';
-import { Picture } from '../../ui/picture.tsx';
 import type { Theme } from '../preferences.ts';
 import type { PictureMoment, PictureSize } from './pictures/picture.ts';
 import { stationPictures } from './pictures/station-pictures.ts';
+import { StillPicture } from './still-picture.tsx';
 
 export interface SceneViewProps {
   readonly season: Season;
@@ -127,6 +126,10 @@ export function SceneView(props: SceneViewProps) {
       setLost(false);
     };
   }, [moves]);
+  // What the page takes up in turns is painted in the turn itself: later, it would share a frame with the next part's turn.
+  useLayoutEffect(() => {
+    if (scene && frame && moves) scene.show(frame, theme);
+  }, [season, words, theme]);
   useEffect(() => {
     if (scene && frame && moves) scene.show(frame, theme);
   }, [scene, frame, moves, theme]);
@@ -135,13 +138,9 @@ export function SceneView(props: SceneViewProps) {
     else scene?.resume();
   }, [scene, paused]);
 
-  const svg = useMemo(
-    () => (frame && !living ? paintSvg(frameAtRest(frame), { width: frame.width, height: frame.height, theme }) : ''),
-    [frame, living, theme],
-  );
   return (
     <div class="scene" ref={host}>
-      {svg ? <Picture svg={svg} alt={alt} /> : null}
+      {frame && !living ? <StillPicture frame={frame} theme={theme} alt={alt} /> : null}
       <div class="scene-stage" ref={stage} role="img" aria-label={alt} hidden={!living} />
     </div>
   );

@@ -207,7 +207,7 @@ function SeasonView({ session, route, preferences, opened }: SeasonViewProps) {
           />
         </div>
       ) : null}
-      <InTurn as="figure" class="season-scene" scene={preferences.theme}>
+      <InTurn as="figure" class="season-scene" scene={preferences.theme} of={season}>
         {finished ? (
           <FinishedQuilt season={season} theme={preferences.theme} query={query} />
         ) : asking && tellingPictures.includes(station) ? (

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { startHeartbeat } from '../../../kiosk/heartbeat.ts';
 import { type Language, languages, localeOf } from '../../../language/language.ts';
 import { useWords, WordsContext } from '../../../language/words.ts';
+import { setPageLanguage } from '../../page-language.ts';
 import { startSiteWorker } from '../../site-worker.ts';
 import { InstallationSheet } from './installation-sheet.tsx';
 import { SetupPage } from './setup-page.tsx';
@@ -20,7 +21,7 @@ export default function InstallerPage({ id }: InstallerPageProps) {
   useEffect(startSiteWorker, []);
   useEffect(() => startHeartbeat(() => 'setup'), []);
   useEffect(() => {
-    document.documentElement.lang = localeOf(language);
+    setPageLanguage(language);
     window.scrollTo(0, 0);
   }, [language, id]);
   useIdleReturn();
