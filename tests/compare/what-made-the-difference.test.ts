@@ -73,7 +73,7 @@ test('law: the parts in their turn add up to the whole difference, with the same
       },
     ),
     // Some ten seasons each.
-    { seed: propertySeed, numRuns: long ? 30 : 5 },
+    { seed: propertySeed, numRuns: long ? 30 : 3 },
   );
 });
 
@@ -120,7 +120,7 @@ test('law: two farms are taken apart too, their land and their weather with what
       expect(told).toEqual(land);
       expect(apart.parts).toHaveLength(changesBetween(before, after).length);
     }),
-    { seed: propertySeed, numRuns: long ? 10 : 2 },
+    { seed: propertySeed, numRuns: long ? 10 : 1 },
   );
 });
 

@@ -1,13 +1,13 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
-import { languages } from '../../src/language/language.ts';
 import { loadMessages } from '../../src/language/load-messages.ts';
 import { makeWords, WordsContext } from '../../src/language/words.ts';
 import { figureDocs, figures } from '../../src/pages/lessons/figures/all-figures.ts';
 import { loadLesson } from '../../src/pages/lessons/lesson-file.ts';
 import { LessonContext, lessonFrame } from '../../src/pages/lessons/lesson-frame.ts';
 import { loadLessonWords } from '../../src/pages/lessons/lesson-words.ts';
+import { inTurn } from '../laws/runs.ts';
 
 type Props = Readonly<Record<string, string>>;
 const file = (await loadLesson('en', 'staple-length'))!;
@@ -23,6 +23,14 @@ async function drawn(name: string, props: Props, language: 'en' | 'es', still: b
   );
 }
 
+/** Languages, each live and still: every one in the long run, otherwise one language live and the other still. */
+const ways = [
+  ['en', false],
+  ['es', false],
+  ['es', true],
+  ['en', true],
+] as const;
+
 /** Every figure with every value of each of its options. */
 const cases = figureDocs.flatMap(({ name, options }): [string, Props][] => [
   [name, {}],
@@ -34,9 +42,10 @@ test('every figure describes itself', () => {
   for (const { options } of figureDocs) for (const { usual, values } of options) expect(values).toContain(usual);
 });
 
-test.each(cases)('%s %j has a picture, words and a table, with scripts and without', async (name, props) => {
-  for (const language of languages)
-    for (const still of [true, false]) {
+test.each(cases.map(([name, props], turn) => [name, props, turn] as const))(
+  '%s %j has a picture, words and a table, with scripts and without',
+  async (name, props, turn) => {
+    for (const [language, still] of inTurn(ways, turn)) {
       const html = await drawn(name, props, language, still);
       expect(html).toMatch(/<svg|<img/);
       expect(html).toMatch(/<figcaption/);
@@ -45,7 +54,8 @@ test.each(cases)('%s %j has a picture, words and a table, with scripts and witho
       // Rulers set their marks through the style property once the page runs; a page without scripts has none.
       if (still) expect(/.{0,40}(style="|<details|<input|<button).{0,40}/.exec(html)?.[0]).toBeUndefined();
     }
-});
+  },
+);
 
 test.each(figureDocs.filter(({ options }) => options.length > 0))(
   '$name refuses a value it does not know',

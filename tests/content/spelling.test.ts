@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { projectFolder } from '../architecture/source-files.ts';
 
-/** Unknown words, one a line. @param input text to check in the place of files */
-function misspelled(args: readonly string[], input = ''): Promise<string[]> {
+/** Unknown words, one a line. @param input what stdin among the files stands for */
+function misspelled(args: readonly string[], input: string): Promise<string[]> {
   const bin = join(projectFolder, 'node_modules', 'cspell', 'bin.mjs');
   const config = join(projectFolder, 'tests', 'content', 'cspell.json');
   // The two dictionaries alone: the checker's own set, with those of programming languages, takes twice the time.
@@ -39,17 +39,22 @@ function misspelled(args: readonly string[], input = ''): Promise<string[]> {
 /** Reading the dictionaries takes seconds, and longer beside other tests. */
 const startMs = 120_000;
 
+/** Words that nobody writes by mistake, one in each language, read with everything else: the dictionaries are then opened once. */
+const planted = { text: 'La fibra es un xalgodhón. The fibers are of one xlenght.', words: ['xalgodhón', 'xlenght'] };
+
+const words = 'src/language/messages/*';
+const pages = ['lessons*', 'kiosk*', 'teach*', 'sheet*', 'show', 'guild', 'handouts', 'recap'];
+const files = ['content/*/lessons/*.mdx', 'content/*/glossary/*.json', ...pages.map((page) => `${words}/${page}.ts`)];
+let found: Promise<string[]> | undefined;
+const allMisspelled = () => {
+  found ??= misspelled([...files, 'stdin://content/es/planted.mdx'], planted.text);
+  return found;
+};
+
 test(
   'lessons, glossary, the class pages and the kiosk are spelled right in both languages',
   async () => {
-    const words = 'src/language/messages/*';
-    const pages = ['lessons*', 'kiosk*', 'teach*', 'sheet*', 'show', 'guild', 'handouts', 'recap'];
-    const files = [
-      'content/*/lessons/*.mdx',
-      'content/*/glossary/*.json',
-      ...pages.map((page) => `${words}/${page}.ts`),
-    ];
-    expect(await misspelled(files)).toEqual([]);
+    expect((await allMisspelled()).filter((word) => !planted.words.includes(word))).toEqual([]);
   },
   startMs,
 );
@@ -57,8 +62,7 @@ test(
 test(
   'a misspelling is seen, in either language',
   async () => {
-    const text = 'La fibra es un algodhón. The fibers are of one lenght.';
-    expect(await misspelled(['stdin://content/es/planted.mdx'], text)).toEqual(['algodhón', 'lenght']);
+    expect((await allMisspelled()).filter((word) => planted.words.includes(word)).sort()).toEqual(planted.words);
   },
   startMs,
 );

@@ -6,7 +6,7 @@ import { farms } from '../../src/model/farms.ts';
 import { chainLedger, closingErrorRelative, countErrorRelative, type MassLedger } from '../../src/model/ledger.ts';
 import { climateIds, eras, type Scenario } from '../../src/model/scenario.ts';
 import { stationIds } from '../../src/model/station.ts';
-import { long, patience, propertySeed, runs } from './runs.ts';
+import { long, patience, propertySeed } from './runs.ts';
 
 /** Any legal value of a decision, in whole steps: never a random real number. */
 const anyValue = (decision: Decision): fc.Arbitrary<number | string | boolean> =>
@@ -37,13 +37,13 @@ const anyScenario: fc.Arbitrary<Scenario> = fc.record({
   // The largest farms press thousands of bales each and cost as much time as fifty common ones: a tenth of the draws.
   acres: fc.oneof(
     { weight: 9, arbitrary: fc.integer({ min: 1, max: 300 }) },
-    { weight: 1, arbitrary: fc.integer({ min: 301, max: 5000 }) },
+    { weight: 1, arbitrary: fc.integer({ min: 301, max: long ? 5000 : 1000 }) },
   ),
   soilWaterMm: fc.integer({ min: 50, max: 250 }),
   decisions: anyDecisions,
 });
 const anySeed = fc.integer({ min: 0, max: 999_999 });
-const options = (full: number) => ({ seed: propertySeed, numRuns: runs(full), endOnFailure: true });
+const options = (numRuns: number) => ({ seed: propertySeed, numRuns, endOnFailure: true });
 
 /** The law itself, given a way to run a season: ledgers close, counts close, nothing negative or endless. */
 function conserves(scenario: Scenario, seed: number, run: typeof runSeason = runSeason): void {
@@ -62,7 +62,7 @@ test(
   () => {
     fc.assert(
       fc.property(anyScenario, anySeed, (scenario, seed) => conserves(scenario, seed)),
-      options(long ? 1500 : 700),
+      options(long ? 1500 : 40),
     );
   },
   patience,
@@ -75,7 +75,7 @@ test(
       fc.property(anyScenario, anySeed, (scenario, seed) => {
         expect(JSON.stringify(runSeason(scenario, seed, null))).toBe(JSON.stringify(runSeason(scenario, seed, null)));
       }),
-      options(200),
+      options(long ? 200 : 8),
     );
   },
   patience,
@@ -91,10 +91,10 @@ test(
         for (const station of later) decisions[station] = other[station];
         const a = runSeason(scenario, seed, null);
         const b = runSeason({ ...scenario, decisions: decisions as unknown as Decisions }, seed, null);
-        expect(b.field).toEqual(a.field);
-        expect(b.harvest).toEqual(a.harvest);
+        // As text: hundreds of days with tens of numbers each are quick to write and slow to compare one by one.
+        expect(JSON.stringify([b.field, b.harvest])).toBe(JSON.stringify([a.field, a.harvest]));
       }),
-      options(200),
+      options(long ? 200 : 8),
     );
   },
   patience,

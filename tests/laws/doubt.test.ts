@@ -13,14 +13,18 @@ import { chainLedger, closingErrorRelative } from '../../src/model/ledger.ts';
 import { openStream } from '../../src/model/random.ts';
 import { long, patience, propertySeed, runs } from './runs.ts';
 
-const settings = { seed: propertySeed, numRuns: runs(200) };
+// Each case is a handful of seasons.
+const settings = { seed: propertySeed, numRuns: long ? 200 : 8 };
 const cases = fc.record({
   scenario: fc.constantFrom(...farms),
   masterSeed: fc.nat({ max: 999_999 }),
   count: fc.integer({ min: 1, max: 3 }),
 });
 const { moved } = sortUnsureFacts();
-const valuesNow = () => allFacts().map(({ fact }) => fact.value);
+const facts = allFacts().map(({ fact }) => fact);
+const valuesNow = () => facts.map(({ value }) => value);
+/** Facts that are not at the value they had, by their place: compared by hand, since there are thousands. */
+const movedSince = (before: readonly number[]) => facts.flatMap(({ value }, i) => (value === before[i] ? [] : [i]));
 type Sample = (input: SampleInput) => Iterable<unknown>;
 
 /** Every fact stands at its old value after a run, and also when a run is given up in the middle. */
@@ -29,10 +33,10 @@ const nothingLeaks = (sample: Sample) =>
     fc.property(cases, ({ scenario, masterSeed, count }) => {
       const before = valuesNow();
       for (const _ of sample({ scenario, record: null, masterSeed, count: count + 1 })) {
-        expect(valuesNow()).toEqual(before);
+        expect(movedSince(before)).toEqual([]);
         if (--count === 0) break;
       }
-      expect(valuesNow()).toEqual(before);
+      expect(movedSince(before)).toEqual([]);
     }),
     settings,
   );
@@ -74,7 +78,7 @@ const anyValuesWillDo = (draw: typeof drawValue) =>
         if (value !== null) expect(Number.isFinite(value)).toBe(true);
       if (season.ledgers.length > 0) expect(closingErrorRelative(chainLedger(season.ledgers))).toBeLessThan(1e-9);
     }),
-    { seed: propertySeed, numRuns: runs(1000) },
+    { seed: propertySeed, numRuns: long ? 1000 : 30 },
   );
 
 describe('laws of doubt', () => {
@@ -87,15 +91,17 @@ describe('laws of doubt', () => {
     'the whole of the doubt is the same again, byte for byte, and leaves nothing behind',
     () => {
       const before = valuesNow();
+      // Every fact that a season reads is moved twice: some four hundred seasons, quick where few bales are pressed.
+      const scenario = long ? farms[0]! : { ...farms[0]!, acres: 2 };
       const run = () => {
-        const steps = doubtSeason({ scenario: farms[0]!, seed: 11, record: null, count: 3 }, long ? 8 : 4);
+        const steps = doubtSeason({ scenario, seed: 11, record: null, count: 3 }, long ? 8 : 4);
         for (;;) {
           const step = steps.next();
           if (step.done) return JSON.stringify(step.value);
         }
       };
       expect(run()).toBe(run());
-      expect(valuesNow()).toEqual(before);
+      expect(movedSince(before)).toEqual([]);
     },
     patience,
   );

@@ -1,4 +1,4 @@
-import { compile } from 'mathjs';
+import { compile, type EvalFunction } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { workingWords as english } from '../../src/language/messages/en/working-words.ts';
 import { workingWords as spanish } from '../../src/language/messages/es/working-words.ts';
@@ -35,6 +35,15 @@ function accounts(): TraceAccount[] {
   });
 }
 
+const all = accounts();
+const known = new Map<string, EvalFunction>();
+/** A formula read by mathjs, once: reading takes longer than working out. */
+function formulaOf(id: FormulaWorking['formula']) {
+  const read = known.get(id) ?? compile(formulaTexts[id]);
+  known.set(id, read);
+  return read;
+}
+
 const numberOf: Readonly<Record<Exclude<TraceKey, 'familiar'>, (trace: Trace) => number>> = {
   cloth: (trace) => trace.clothKg,
   clothArea: (trace) => trace.clothSquareYards,
@@ -65,7 +74,7 @@ const apart = (one: number, other: number) => Math.abs(one - other) / Math.max(1
 /** How far a formula, worked out by mathjs from the inputs it lists, lies from the number it is to explain. */
 function worstOf({ formula, inputs, exact, first }: FormulaWorking): number {
   const values = Object.fromEntries([...inputs, ...first].map(({ symbol, value }) => [symbol, value.value]));
-  const worked = (id: FormulaWorking['formula']): number => compile(formulaTexts[id]).evaluate({ ...values });
+  const worked = (id: FormulaWorking['formula']): number => formulaOf(id).evaluate({ ...values });
   return Math.max(
     apart(worked(formula), exact.value),
     ...first.map((each) => apart(worked(each.formula), each.value.value)),
@@ -76,7 +85,7 @@ const shown = (account: TraceAccount) =>
 
 describe('every number of the way back comes out of its formula and its inputs (worked out by mathjs)', () => {
   test('for every farm, project and case', () => {
-    for (const account of accounts()) {
+    for (const account of all) {
       for (const at of traceCases) {
         const trace = account.cases[at];
         const { id } = familiarFor(account.cases.middle.squareMetres);
@@ -89,7 +98,7 @@ describe('every number of the way back comes out of its formula and its inputs (
     }
   });
   test('an input that was not computed with is seen', () => {
-    const [account] = accounts();
+    const [account] = all;
     const working = traceWorking(account!, 'middle', 'bolls', 'plywood', 'printed');
     const [first, ...rest] = working.inputs;
     const wrong = { ...first!, value: { ...first!.value, value: 1.01 * first!.value.value } };
@@ -120,10 +129,10 @@ test.each([
   ['Spanish', spanish],
 ])('%s has a name and a unit for everything in them', (_, words) => {
   const names: Readonly<Record<string, string>> = words.names;
-  const all: Working[] = accounts().flatMap((account) =>
+  const workings: Working[] = all.flatMap((account) =>
     traceCases.flatMap((at) => shown(account).map((key) => traceWorking(account, at, key, 'plywood', 'printed'))),
   );
-  for (const working of all) {
+  for (const working of workings) {
     if (working.kind !== 'formula') continue;
     for (const { name, value } of [...working.inputs, ...working.first]) {
       if ('word' in name) expect(names[name.word], name.word).toBeTruthy();

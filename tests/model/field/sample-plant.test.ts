@@ -2,9 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { FieldPlan } from '../../../src/model/field/field-plan.ts';
 import { type FruitSite, type PlantSample, samplePlant } from '../../../src/model/field/sample-plant.ts';
 import { openStream } from '../../../src/model/random.ts';
+import { long } from '../../laws/runs.ts';
 import { handPicked, ordinary, seasonOf } from './plans.ts';
 
-const plants = 500;
+const plants = long ? 500 : 250;
 const draw = (plan: FieldPlan) => {
   const season = seasonOf(plan, 3);
   return { season, sample: Array.from({ length: plants }, (_, k) => samplePlant(season, openStream(3, 'plant', k))) };

@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { kindIds, makeQuestion, type Question } from '../../../src/teach/sheets/make-question.ts';
 import { type Amount, levels } from '../../../src/teach/sheets/question.ts';
+import { long } from '../../laws/runs.ts';
 import { printedQuestion } from './printed-sheet.tsx';
 import { answersInPrint, answersOf, casesOf } from './recompute.ts';
 
 /** Sheets asked of every kind in turn: as many as the seasons behind them that are kept, so that each runs once. */
-const sheetsInBlock = 20;
-const blocks = Array.from({ length: process.env.SEAMFIELD_LONG ? 500 / sheetsInBlock : 1 }, (_, i) => ({
+const sheetsInBlock = long ? 20 : 10;
+const blocks = Array.from({ length: long ? 500 / sheetsInBlock : 1 }, (_, i) => ({
   first: 1 + sheetsInBlock * i,
   last: sheetsInBlock * (i + 1),
 }));
