@@ -1,6 +1,14 @@
-import AxeBuilder from '@axe-core/playwright';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import {
+  type Browser,
+  type BrowserContextOptions,
+  type ConsoleMessage,
+  chromium,
+  type Page,
+  type Request,
+  type Response,
+} from 'playwright-core';
 import { afterAll, beforeAll, expect, inject } from 'vitest';
+import { accessibilityFindings } from './accessibility-findings.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -28,9 +36,6 @@ const launchFlags = [
  */
 const harmless = /GPU stall due to ReadPixels|Service Worker registration blocked by Playwright/;
 
-/** Every level and version of the accessibility guidelines that a page must hold. */
-const axeTags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
 /** How a page is opened. */
 export interface OpenOptions {
   /** Path and hash below the site's address; '' is the start page. */
@@ -49,6 +54,8 @@ export interface OpenOptions {
   readonly serviceWorkers?: boolean;
   /** Another site than the one under test, with a closing slash. */
   readonly site?: string;
+  /** A profile that no other test gets, for what cannot be taken back: a moved clock, a script put before the page's own. */
+  readonly fresh?: boolean;
 }
 
 /** An open page, and what it did that it should not have. */
@@ -56,24 +63,36 @@ export interface OpenPage {
   readonly page: Page;
   /** Console errors and warnings, uncaught errors, failed requests and requests to other hosts, as they come. */
   readonly faults: readonly string[];
-  /** Accessibility findings of the page as it stands, one line each. */
+  /** Accessibility findings of the page as it stands, one line each: in a page opened before, without the slow rules. */
   axe(): Promise<string[]>;
-  /** Closes the page and fails the test when there was any fault. */
+  /** Leaves the page and fails the test when there was any fault. */
   finish(): Promise<void>;
 }
 
 let browser: Browser | undefined;
+/** The Chromium of the files that share one. */
+let shared: Browser | undefined;
+/** Pages that tests are done with, by what cannot be changed in an open one. */
+const idle = new Map<string, Page[]>();
 
-/** Starts one Chromium for the tests of the calling file. Call it at the top of the file. */
-export function useBrowser(extraFlags: readonly string[] = []): void {
+const launch = (extraFlags: readonly string[]) =>
+  chromium.launch({ executablePath: inject('chromiumPath'), args: [...launchFlags, ...extraFlags] });
+
+/**
+ * The Chromium of the calling file's tests. Call it at the top of the file. Files that run in one process share one, and its
+ * pages: starting both anew took longer than many a test.
+ * @param own flags for a Chromium that this file shares with none; an empty list for a plain one
+ */
+export function useBrowser(own?: readonly string[]): void {
   beforeAll(async () => {
-    browser = await chromium.launch({
-      executablePath: inject('chromiumPath'),
-      args: [...launchFlags, ...extraFlags],
-    });
+    if (own) browser = await launch(own);
+    else {
+      shared ??= await launch([]);
+      browser = shared;
+    }
   });
   afterAll(async () => {
-    await browser?.close();
+    if (browser !== shared) await browser?.close();
     browser = undefined;
   });
 }
@@ -99,61 +118,92 @@ export async function settled(page: Page): Promise<void> {
 /** The address of a path of the site. */
 export const siteUrl = (path = ''): string => new URL(path, inject('siteAddress')).href;
 
-function watch(page: Page, site: string): string[] {
+/** Gathers what a page should not do, until told to stop. */
+function watch(page: Page, site: string): { faults: string[]; stop: () => void } {
   const faults: string[] = [];
   const { origin } = new URL(site);
-  page.on('console', (message) => {
+  const onConsole = (message: ConsoleMessage) => {
     const loud = message.type() === 'error' || message.type() === 'warning';
     if (loud && !harmless.test(message.text())) faults.push(`console ${message.type()}: ${message.text()}`);
-  });
-  page.on('pageerror', (error) => faults.push(`uncaught: ${error.message}`));
-  page.on('request', (request) => {
+  };
+  const onError = (error: Error) => void faults.push(`uncaught: ${error.message}`);
+  const onRequest = (request: Request) => {
     const url = new URL(request.url());
     const local = url.origin === origin || url.protocol === 'data:' || url.protocol === 'blob:';
     if (!local) faults.push(`request to another host: ${request.url()}`);
-  });
-  page.on('response', (response) => {
+  };
+  const onResponse = (response: Response) => {
     if (response.status() >= 400) faults.push(`answer ${response.status()}: ${response.url()}`);
+  };
+  page.on('console', onConsole).on('pageerror', onError).on('request', onRequest).on('response', onResponse);
+  return {
+    faults,
+    stop: () =>
+      page.off('console', onConsole).off('pageerror', onError).off('request', onRequest).off('response', onResponse),
+  };
+}
+
+/** Takes an idle page and empties its profile, or opens a new one. */
+async function pageFor(key: string, settings: BrowserContextOptions, site: string): Promise<Page> {
+  const left = idle.get(key)?.pop();
+  if (!left) return (await browser!.newContext(settings)).newPage();
+  await left.setViewportSize(settings.viewport!);
+  await left.emulateMedia({
+    media: null,
+    reducedMotion: settings.reducedMotion ?? null,
+    colorScheme: settings.colorScheme ?? null,
   });
-  return faults;
+  // A file of the site that runs nothing, so that nothing is kept again.
+  await left.goto(new URL('cloth/chalk.svg', site).href);
+  await left.evaluate(() => {
+    localStorage.clear();
+    sessionStorage.clear();
+  });
+  await left.mouse.move(0, 0);
+  return left;
 }
 
 /**
- * Opens a page of the built site in a fresh profile.
+ * Opens a page of the built site in an empty profile.
  * @returns the page once its scripts have loaded
  */
 export async function openPage(options: OpenOptions = {}): Promise<OpenPage> {
   if (!browser) throw new Error('call useBrowser() at the top of the test file');
-  const { path = '', width = 1366, height = 768, language = 'en-US' } = options;
+  const { path = '', width = 1366, height = 768, language = 'en-US', touch = false } = options;
   const settings: BrowserContextOptions = {
     viewport: { width, height },
     locale: language,
     reducedMotion: options.reducedMotion ? 'reduce' : 'no-preference',
-    hasTouch: options.touch ?? false,
+    hasTouch: touch,
     colorScheme: options.colorScheme ?? 'light',
     javaScriptEnabled: options.javaScriptEnabled ?? true,
     serviceWorkers: options.serviceWorkers ? 'allow' : 'block',
   };
-  const context = await browser.newContext(settings);
-  const page = await context.newPage();
   const site = options.site ?? siteUrl();
-  const faults = watch(page, site);
+  const fresh =
+    browser !== shared ||
+    options.fresh ||
+    options.serviceWorkers ||
+    options.site ||
+    options.javaScriptEnabled === false;
+  const key = fresh ? '' : `${language} ${touch}`;
+  const page = await pageFor(key, settings, site);
+  const { faults, stop } = watch(page, site);
   await page.goto(new URL(path, site).href, { waitUntil: 'load' });
+  let looks = 0;
   return {
     page,
     faults,
-    async axe() {
-      // At the end of the page the sticky foot lies in its own place: above it, whatever it happens to cover counts as too small.
-      await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
-      // No frames within the page: the short way, and only what is wrong, takes a third of the time.
-      const { violations } = await new AxeBuilder({ page })
-        .options({ runOnly: { type: 'tag', values: axeTags }, resultTypes: ['violations'] })
-        .setLegacyMode(true)
-        .analyze();
-      return violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes.map(({ html }) => html).join(' | ')}`);
-    },
+    axe: () => accessibilityFindings(page, looks++ === 0),
     async finish() {
-      await context.close();
+      const context = page.context();
+      stop();
+      if (key === '') await context.close();
+      else {
+        for (const other of context.pages()) if (other !== page) await other.close();
+        await page.goto('about:blank');
+        idle.set(key, [...(idle.get(key) ?? []), page]);
+      }
       expect(faults).toEqual([]);
     },
   };

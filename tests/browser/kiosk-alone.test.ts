@@ -3,7 +3,8 @@ import { expect, test } from 'vitest';
 import { type OpenPage, openPage, settled, siteUrl, useBrowser } from './browser.ts';
 import { serveCopy } from './served-copy.mjs';
 
-useBrowser();
+// Its graphics process is taken away.
+useBrowser([]);
 
 const kioskPath = '#/kiosk';
 

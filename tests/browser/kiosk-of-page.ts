@@ -15,7 +15,7 @@ export interface KioskOptions extends OpenOptions {
 
 /** Opens the kiosk as installed, on a clock that a test moves on. */
 export async function openKiosk({ settings = {}, before, time, ...options }: KioskOptions = {}) {
-  const opened = await openPage({ width: 1920, height: 1080, ...options });
+  const opened = await openPage({ width: 1920, height: 1080, fresh: true, ...options });
   const { page } = opened;
   await page.clock.install({ time: time ?? morning });
   if (before) await page.addInitScript(before);

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { stationIds } from '../../src/model/station.ts';
 import { long } from '../laws/runs.ts';
-import { openPage, useBrowser } from './browser.ts';
+import { openPage, settled, useBrowser } from './browser.ts';
 
 useBrowser();
 
@@ -59,7 +59,8 @@ test('every station answers at its own address, closes its ledger and holds the 
     await page.locator(`main[data-station=${station}]`).waitFor();
     await page.locator('.scene svg').waitFor();
     expect(await closingErrorOrNone(page), station).toBeLessThan(1e-9);
-    expect(await axe(), station).toEqual([]);
+    // Every third one in each run, all of them in the long one.
+    if (long || stationIds.indexOf(station) % 3 === 0) expect(await axe(), station).toEqual([]);
   }
   await finish();
 }, 300_000);
@@ -67,7 +68,8 @@ test('every station answers at its own address, closes its ledger and holds the 
 const closingErrorOrNone = async (page: Page) =>
   (await page.locator('.closing').count()) > 0 ? closingError(page) : 0;
 
-test.each(['en-US', 'es-US'])(
+// The longer language; both in the long run.
+test.each(long ? ['en-US', 'es-US'] : ['es-US'])(
   'nothing scrolls sideways at any size, in %s',
   async (language) => {
     const { page, finish } = await openPage({ path: '', language, reducedMotion: true });
@@ -84,7 +86,7 @@ test.each(['en-US', 'es-US'])(
         [1080, 1920],
       ] as const) {
         await page.setViewportSize({ width, height });
-        await page.waitForTimeout(300);
+        await settled(page);
         const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
         expect(wide, `${hash} at ${width}`).toBeLessThanOrEqual(0);
       }

@@ -6,11 +6,12 @@ import { openPage, useBrowser } from './browser.ts';
 
 useBrowser();
 
-const sizes = [
+const all = [
   [1366, 768],
   [1024, 768],
   [390, 844],
 ] as const;
+const sizes = long ? all : [all[1], all[2]];
 // What is said at Planting changes most; at Module the month may turn, and with it the head.
 const stations: readonly StationId[] = long ? stationIds : ['planting', 'module'];
 

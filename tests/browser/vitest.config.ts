@@ -18,6 +18,8 @@ export default defineConfig({
           name: 'side by side',
           include: ['tests/browser/**/*.test.ts'],
           exclude: aloneTests,
+          // One set of modules, one Chromium and its open pages for all files of a process.
+          isolate: false,
           // A page waits as often as it works: two at once keep two cores busy.
           maxWorkers: 2,
           sequence: { groupOrder: 0 },

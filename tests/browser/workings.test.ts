@@ -9,7 +9,7 @@ import { closedNumbers, mismatches, numberKeys } from './working-numbers.ts';
 useBrowser();
 
 /** Numbers opened at a station when not all of them are. */
-const picked = 10;
+const picked = 8;
 
 /** Some of the keys, the same in every run; all of them in the long run. */
 function picksOf(keys: readonly string[], seed: number): readonly string[] {
@@ -37,14 +37,14 @@ const openNumber = (page: Page, key: string) => page.locator(`[data-working="${k
 const panel = (page: Page) => page.locator('#working-panel');
 
 test.each([
-  { farm: 'coastal-plain', language: 'en-US', every: 3, from: 0 },
-  { farm: 'coastal-plain', language: 'es-MX', every: 3, from: 1 },
-  { farm: 'hand-picked-1930s', language: 'en-US', every: 3, from: 2 },
+  { farm: 'coastal-plain', language: 'en-US', from: 0 },
+  { farm: 'coastal-plain', language: 'es-MX', from: 2 },
+  { farm: 'hand-picked-1930s', language: 'en-US', from: 4 },
 ])(
   '$farm, $language: every number of each station opens its working, which ends in that number',
-  async ({ farm, language, every, from }) => {
-    // Each station once in every run, and all of them for each in the long run.
-    const tried = stationIds.filter((_, i) => long || i % every === from);
+  async ({ farm, language, from }) => {
+    // Two stations each in every run, six in all; all twelve for each in the long run.
+    const tried = stationIds.filter((_, i) => long || i % 6 === from);
     const { page, finish } = await openStation(tried[0]!, farm, { language });
     for (const station of tried) {
       await goTo(page, station, farm);
@@ -82,8 +82,9 @@ describe('at one station', () => {
   });
   // Each begins with no working open; what was chosen stays chosen.
   beforeEach(async () => {
-    await goTo(opened.page, 'spinning');
-    await goTo(opened.page, 'ginning');
+    const close = panel(opened.page).locator('.working-close');
+    if ((await close.count()) > 0) await close.press('Enter');
+    await panel(opened.page).waitFor({ state: 'detached' });
   });
   afterAll(() => opened.finish());
 
@@ -211,7 +212,7 @@ describe.each([
 
 test('every number is a target of 24 px at least', async () => {
   const { page, finish } = await openStation('boll', 'coastal-plain', { width: 390, height: 844 });
-  for (const station of ['boll', 'ginning', 'classing']) {
+  for (const station of long ? ['boll', 'ginning', 'classing'] : ['classing']) {
     await goTo(page, station);
     await numberKeys(page);
     const small = await page.evaluate(() =>

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { openPage, useBrowser } from '../browser.ts';
 import { longTasksDuring, measuredAgain } from '../long-tasks.ts';
 
-useBrowser();
+useBrowser([]);
 
 const patience = 120_000;
 /** Pictures follow the numbers in tasks of their own. */

@@ -5,7 +5,7 @@ import { done, openPanel, patience } from '../doubt-of-page.ts';
 import { longTasksDuring, measuredAgain } from '../long-tasks.ts';
 import { mismatches, numberKeys } from '../working-numbers.ts';
 
-useBrowser();
+useBrowser([]);
 
 test(
   'seasons run beside the page: progress is told, no task of the page takes over 50 ms, and strips and ranking come',

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openPage, useBrowser } from '../browser.ts';
 
-useBrowser();
+useBrowser([]);
 
 /** How often a page asks for a frame, a second. */
 async function framesPerSecond(page: Page): Promise<number> {

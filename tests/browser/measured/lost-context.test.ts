@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openPage, useBrowser } from '../browser.ts';
 
-useBrowser();
+useBrowser([]);
 
 const waitMs = 45_000;
 

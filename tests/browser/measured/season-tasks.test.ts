@@ -5,7 +5,7 @@ import { long } from '../../laws/runs.ts';
 import { openPage, settled, useBrowser } from '../browser.ts';
 import { longTasksDuring, measuredAgain } from '../long-tasks.ts';
 
-useBrowser();
+useBrowser([]);
 
 /** What opens a scene for the first time builds it, and may take this long, ms. */
 const buildMs = 200;

@@ -5,7 +5,7 @@ import { everyPlan } from '../../teach/plan/any-plan.ts';
 import { openPage, useBrowser } from '../browser.ts';
 import { longTasksDuring, measuredAgain } from '../long-tasks.ts';
 
-useBrowser();
+useBrowser([]);
 
 const isLong = Boolean(process.env.SEAMFIELD_LONG);
 const patience = 240_000;
