@@ -43,34 +43,40 @@ async function outsideChecks() {
   return check(code === 0, output, kinds);
 }
 
-/** Everything that is checked, in order: steps of one group run side by side. The tools for the browser may still be on their way while the first run. */
+/**
+ * Everything that is checked: groups in order, the lanes of a group side by side, the steps of a lane in order. The tools for the
+ * browser may still be on their way while the first run.
+ */
 function stepsOf({ env, tools }) {
   const tsc = modulePath('typescript', 'bin', 'tsc');
-  const alone = (name, work) => [[name, work]];
-  // Each keeps one core busy for a while: two at a time, the short with the long.
+  const lint = modulePath('@biomejs', 'biome', 'bin', 'biome');
+  // Each step keeps one core busy for a while, the types of the app longest.
   const reading = [
+    [['types of the app', () => commandCheck(tsc, '-p', join(root, 'tsconfig.json'))]],
     [
-      'lint',
-      () => commandCheck(modulePath('@biomejs', 'biome', 'bin', 'biome'), 'ci', '--error-on-warnings', '--colors=off'),
+      ['lint', () => commandCheck(lint, 'ci', '--error-on-warnings', '--colors=off')],
+      ['types of the model alone', () => commandCheck(tsc, '-p', join(root, 'src', 'model', 'tsconfig.json'))],
+      ['unused code', () => commandCheck(modulePath('knip', 'bin', 'knip.js'), '--no-progress')],
+      ['build', build],
+      ['size budget', sizeBudget],
     ],
-    ['types of the app', () => commandCheck(tsc, '-p', join(root, 'tsconfig.json'))],
-    ['types of the model alone', () => commandCheck(tsc, '-p', join(root, 'src', 'model', 'tsconfig.json'))],
-    ['unused code', () => commandCheck(modulePath('knip', 'bin', 'knip.js'), '--no-progress')],
   ];
   return [
-    reading.slice(0, 2),
-    reading.slice(2),
-    alone('test tools', async () => {
-      const problem = await tools;
-      return check(problem === undefined, problem);
-    }),
-    alone('unit, laws, reference, content, architecture', () => runVitest('unit', [], env)),
+    reading,
     [
-      ['checks against the outside', outsideChecks],
-      ['build', build],
+      [
+        [
+          'test tools',
+          async () => {
+            const problem = await tools;
+            return check(problem === undefined, problem);
+          },
+        ],
+        ['unit, laws, reference, content, architecture', () => runVitest('unit', [], env)],
+        ['checks against the outside', outsideChecks],
+        ['browser', () => runVitest('browser', ['--config', join('tests', 'browser', 'vitest.config.ts')], env)],
+      ],
     ],
-    alone('size budget', sizeBudget),
-    alone('browser', () => runVitest('browser', ['--config', join('tests', 'browser', 'vitest.config.ts')], env)),
   ];
 }
 
@@ -101,10 +107,14 @@ await runMain(async () => {
   let passed = 0;
   let failed = 0;
   for (const group of stepsOf({ env, tools })) {
-    for (const result of await Promise.all(group.map(runStep))) {
-      passed += result.passed;
-      failed += result.failed;
-    }
+    const lanes = group.map(async (lane) => {
+      for (const step of lane) {
+        const result = await runStep(step);
+        passed += result.passed;
+        failed += result.failed;
+      }
+    });
+    await Promise.all(lanes);
   }
   console.log(`${passed} passed, ${failed} failed`);
   process.exitCode = failed > 0 ? 1 : 0;

@@ -76,7 +76,7 @@ const actions: readonly ((page: Page, chance: () => number) => Promise<string>)[
 ];
 
 /** Every hand's turn is held against the model: some in each run, more in the long one. */
-const turns = long ? 100 : 20;
+const turns = long ? 100 : 12;
 
 test('after each of many random actions the words and the table of the scene are those of the model', async () => {
   const { page, finish } = await openPage({ path: '#/season/sewing', reducedMotion: true });

@@ -1,7 +1,25 @@
 import { defineConfig } from 'vitest/config';
 
-/** Tests that measure the page's own time, or take its drawing context away: nothing else runs beside them. */
-const aloneTests = ['tests/browser/measured/**/*.test.ts'];
+/** What takes the page's own time: a measure, not a check, for the long run, with nothing beside it. */
+const measures = ['tests/browser/measured/**/*.test.ts'];
+
+const sideBySide = {
+  extends: true as const,
+  test: {
+    name: 'side by side',
+    include: ['tests/browser/**/*.test.ts'],
+    exclude: measures,
+    // One set of modules, one Chromium and its open pages for all files of a process.
+    isolate: false,
+    // A page waits as often as it works: two at once keep two cores busy.
+    maxWorkers: 2,
+    sequence: { groupOrder: 0 },
+  },
+};
+const alone = {
+  extends: true as const,
+  test: { name: 'alone', include: measures, maxWorkers: 1, sequence: { groupOrder: 1 } },
+};
 
 // The built site in a real Chromium.
 export default defineConfig({
@@ -11,24 +29,6 @@ export default defineConfig({
     globalSetup: ['tests/browser/serve-site.mjs'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
-    projects: [
-      {
-        extends: true,
-        test: {
-          name: 'side by side',
-          include: ['tests/browser/**/*.test.ts'],
-          exclude: aloneTests,
-          // One set of modules, one Chromium and its open pages for all files of a process.
-          isolate: false,
-          // A page waits as often as it works: two at once keep two cores busy.
-          maxWorkers: 2,
-          sequence: { groupOrder: 0 },
-        },
-      },
-      {
-        extends: true,
-        test: { name: 'alone', include: aloneTests, maxWorkers: 1, sequence: { groupOrder: 1 } },
-      },
-    ],
+    projects: process.env.SEAMFIELD_LONG === '1' ? [sideBySide, alone] : [sideBySide],
   },
 });

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { openPage, useBrowser } from '../browser.ts';
+import { openPage, useBrowser } from './browser.ts';
 
 useBrowser([]);
 

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { openPage, useBrowser } from '../browser.ts';
+import { openPage, useBrowser } from './browser.ts';
 
-useBrowser([]);
+useBrowser();
 
 /** How often a page asks for a frame, a second. */
 async function framesPerSecond(page: Page): Promise<number> {
@@ -13,7 +13,7 @@ async function framesPerSecond(page: Page): Promise<number> {
 }
 
 test('a living scene asks for frames; paused, or on a hidden page, it asks for none', async () => {
-  const { page, finish } = await openPage({ path: '' });
+  const { page, finish } = await openPage({ path: '', fresh: true });
   await page.addInitScript(() => {
     const counted = globalThis as unknown as { frames: number };
     counted.frames = 0;
