@@ -1,4 +1,4 @@
-import { existsSync, rmSync } from 'node:fs';
+import { existsSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildSite, siteFolder } from './build-site.mjs';
 import { root } from './project-root.mjs';
@@ -10,6 +10,8 @@ import { ensureTestTools } from './test-tools.mjs';
 import { runVitest } from './vitest-step.mjs';
 
 const chunkList = join(buildFolder, 'chunks.json');
+/** What the command line counted, for the browser tests to hold the page against. */
+const checkedFile = join(buildFolder, 'test', 'checks.json');
 const modulePath = (...parts) => join(root, 'node_modules', ...parts);
 
 /** One check from a command: passed when it exits with 0. */
@@ -38,6 +40,7 @@ async function outsideChecks() {
     ...['checks', '--json'],
   ]);
   if (code > 1 || result === '') return check(false, output);
+  writeFileSync(checkedFile, result);
   const { counted, definition, plainSum, knownMiss, failed, notRun } = JSON.parse(result);
   const kinds = `${counted} counted, ${definition} definitions, ${plainSum} plain sums, ${knownMiss} known misses, ${failed} failed, ${notRun} not run`;
   return check(code === 0, output, kinds);
@@ -47,12 +50,22 @@ async function outsideChecks() {
  * Everything that is checked: groups in order, the lanes of a group side by side, the steps of a lane in order. The tools for the
  * browser may still be on their way while the first run.
  */
-function stepsOf({ env, tools }) {
+function groupsOf({ env, tools }) {
   const tsc = modulePath('typescript', 'bin', 'tsc');
   const lint = modulePath('@biomejs', 'biome', 'bin', 'biome');
-  // Each step keeps one core busy for a while, the types of the app longest.
-  const reading = [
-    [['types of the app', () => commandCheck(tsc, '-p', join(root, 'tsconfig.json'))]],
+  const toolsAreHere = async () => {
+    const problem = await tools;
+    return check(problem === undefined, problem);
+  };
+  const browserConfig = join('tests', 'browser', 'vitest.config.ts');
+  const browserEnv = { ...env, SEAMFIELD_CHECKED: checkedFile };
+  // Each of these keeps one core busy for a while, the types of the app longest; the tests then take all there are.
+  const oneCore = [
+    [
+      ['types of the app', () => commandCheck(tsc, '-p', join(root, 'tsconfig.json'))],
+      ['test tools', toolsAreHere],
+      ['checks against the outside', outsideChecks],
+    ],
     [
       ['lint', () => commandCheck(lint, 'ci', '--error-on-warnings', '--colors=off')],
       ['types of the model alone', () => commandCheck(tsc, '-p', join(root, 'src', 'model', 'tsconfig.json'))],
@@ -61,23 +74,11 @@ function stepsOf({ env, tools }) {
       ['size budget', sizeBudget],
     ],
   ];
-  return [
-    reading,
-    [
-      [
-        [
-          'test tools',
-          async () => {
-            const problem = await tools;
-            return check(problem === undefined, problem);
-          },
-        ],
-        ['unit, laws, reference, content, architecture', () => runVitest('unit', [], env)],
-        ['checks against the outside', outsideChecks],
-        ['browser', () => runVitest('browser', ['--config', join('tests', 'browser', 'vitest.config.ts')], env)],
-      ],
-    ],
+  const everyCore = [
+    ['unit, laws, reference, content, architecture', () => runVitest('unit', [], env)],
+    ['browser', () => runVitest('browser', ['--config', browserConfig], browserEnv)],
   ];
+  return [oneCore, [everyCore]];
 }
 
 /** Runs one step and tells about it in one line, with the reason below it when it failed. */
@@ -106,7 +107,7 @@ await runMain(async () => {
 
   let passed = 0;
   let failed = 0;
-  for (const group of stepsOf({ env, tools })) {
+  for (const group of groupsOf({ env, tools })) {
     const lanes = group.map(async (lane) => {
       for (const step of lane) {
         const result = await runStep(step);
