@@ -1,5 +1,5 @@
-import { existsSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { buildSite, siteFolder } from './build-site.mjs';
 import { root } from './project-root.mjs';
 import { runCommand } from './run-command.mjs';
@@ -40,6 +40,7 @@ async function outsideChecks() {
     ...['checks', '--json'],
   ]);
   if (code > 1 || result === '') return check(false, output);
+  mkdirSync(dirname(checkedFile), { recursive: true });
   writeFileSync(checkedFile, result);
   const { counted, definition, plainSum, knownMiss, failed, notRun } = JSON.parse(result);
   const kinds = `${counted} counted, ${definition} definitions, ${plainSum} plain sums, ${knownMiss} known misses, ${failed} failed, ${notRun} not run`;
