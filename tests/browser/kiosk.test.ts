@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { talliesPlace } from '../../src/kiosk/tallies.ts';
 import { settled, useBrowser } from './browser.ts';
@@ -22,10 +23,26 @@ const traces = (page: Awaited<ReturnType<typeof openKiosk>>['page']) =>
     talliesPlace,
   );
 
+/** Counts the notes that the page plays. */
+function countNotes() {
+  const counted = globalThis as unknown as { notes: number };
+  counted.notes = 0;
+  const { start } = OscillatorNode.prototype;
+  OscillatorNode.prototype.start = function (when) {
+    counted.notes++;
+    start.call(this, when);
+  };
+}
+const notes = (page: Page) => page.evaluate(() => (globalThis as unknown as { notes: number }).notes);
+
 test(
   'a visit from the first touch to the code and back to attract; the warning and its renewal; a reset equals a fresh load',
   async () => {
-    const { page, faults, axe, finish } = await openKiosk({ reducedMotion: true, touch: true });
+    const { page, faults, axe, finish } = await openKiosk({
+      reducedMotion: true,
+      touch: true,
+      before: countNotes,
+    });
     const fresh = await traces(page);
     expect(await page.locator('.kiosk a').count()).toBe(0);
 
@@ -49,12 +66,14 @@ test(
     const before = await page.locator('.kiosk-stage').innerHTML();
     await page.clock.fastForward(60_000);
     await page.locator('.kiosk-warning').waitFor();
+    await expect.poll(() => notes(page)).toBe(2);
     const left = async () => Number(/(\d+) s/.exec(await page.locator('.kiosk-warning p').innerText())?.[1]);
     const first = await left();
     expect(first).toBeGreaterThan(10);
     await page.clock.runFor(5000);
     await settled(page);
     expect(await left()).toBeLessThanOrEqual(first - 5);
+    expect(await notes(page)).toBe(2);
     const home = (await page.locator('.kiosk-band button').first().boundingBox())!;
     await page.touchscreen.tap(home.x + 20, home.y + 20);
     await page.locator('.kiosk-warning').waitFor({ state: 'detached' });
