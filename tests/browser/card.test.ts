@@ -75,10 +75,10 @@ test('by keyboard alone: from a number of the card to its working, and back to t
   await page.getByRole('link', { name: 'Back to this season' }).focus();
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { level: 1, name: 'Sewing table' }).waitFor();
-  expect(page.url()).toContain(`#/season/sewing?${query}`);
+  await page.waitForURL((url) => url.hash.startsWith(`#/season/sewing?${query}`));
   await page.getByRole('button', { name: 'Sew this block in' }).click();
   await page.getByRole('link', { name: /season card/ }).click();
   await sheet(page).waitFor();
-  expect(page.url()).toContain(`#/card?${query}`);
+  await page.waitForURL((url) => url.hash.startsWith(`#/card?${query}`));
   await finish();
 });

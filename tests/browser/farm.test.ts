@@ -44,7 +44,7 @@ test('by keyboard a farm is made, kept over a reload, run under its own name, an
   await page.getByRole('button', { name: 'Run this farm' }).click();
   await heading(page, 'Planting').waitFor();
   expect(await page.locator('.season-head').innerText()).toContain('Ridge & <b>mill</b>');
-  expect(page.url()).toMatch(/&own=own-[0-9a-z]{8}$/);
+  await page.waitForURL(/&own=own-[0-9a-z]{8}$/);
   await page.reload();
   await heading(page, 'Planting').waitFor();
   expect(await page.locator('.season-head').innerText()).toContain('Ridge & <b>mill</b>');

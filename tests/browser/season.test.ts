@@ -104,7 +104,7 @@ test('a decision shows at once what it changed, against the choice before', asyn
   await page.getByRole('radio', { name: '3', exact: true }).press('Space');
   await changed.getByText('Before').waitFor();
   expect(await changed.locator('tr.changed').count()).toBeGreaterThan(1);
-  expect(page.url()).toContain('set=');
+  await page.waitForURL(/set=/);
   await finish();
 });
 
@@ -114,6 +114,7 @@ test('a link brings back the same numbers', async () => {
   await page.locator('.twin-changed tr.changed').first().waitFor();
   // The ledger comes in its turn.
   await page.locator('[aria-busy=true]').first().waitFor({ state: 'detached' });
+  await page.waitForURL(/set=/);
   const numbers = await page.locator('.ledger').innerText();
   const other = await openPage({ path: new URL(page.url()).hash, reducedMotion: true });
   await other.page.locator('.ledger').waitFor();

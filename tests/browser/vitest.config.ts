@@ -11,8 +11,8 @@ const sideBySide = {
     exclude: measures,
     // One set of modules, one Chromium and its open pages for all files of a process.
     isolate: false,
-    // A page waits as often as it works: two at once keep two cores busy.
-    maxWorkers: 2,
+    // A page waits as well as works: one more than the cores keeps two of them busy.
+    maxWorkers: 3,
     sequence: { groupOrder: 0 },
   },
 };
