@@ -13,7 +13,7 @@ async function framesPerSecond(page: Page): Promise<number> {
 }
 
 test('a living scene asks for frames; paused, or on a hidden page, it asks for none', async () => {
-  const { page, finish } = await openPage({ path: '', fresh: true });
+  const { page, finish } = await openPage({ path: '', width: 800, height: 600, fresh: true });
   await page.addInitScript(() => {
     const counted = globalThis as unknown as { frames: number };
     counted.frames = 0;

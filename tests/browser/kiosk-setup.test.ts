@@ -100,7 +100,7 @@ test('the installer’s page: every setting is kept at once, junk is named, coun
 }, 120_000);
 
 test('the gesture opens it from the kiosk, and nothing else does', async () => {
-  const { page, finish } = await openPage({ path: '#/kiosk', width: 1080, height: 1920 });
+  const { page, finish } = await openPage({ path: '#/kiosk', width: 1080, height: 1920, reducedMotion: true });
   await page.locator('.kiosk[data-screen=attract] svg').first().waitFor();
   const tap = async (x: number, y: number) => {
     await page.mouse.move(x, y);

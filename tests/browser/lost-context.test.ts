@@ -37,7 +37,7 @@ async function loseContext(page: Page): Promise<void> {
 }
 
 test('a lost context is survived while the season plays on: the still picture stands in, then the living one is back', async () => {
-  const { page, faults } = await openPage();
+  const { page, faults } = await openPage({ width: 800, height: 600 });
   await page.addInitScript(noteContexts);
   await page.goto(`${page.url().split('#')[0]}?noted#/season/ginning`);
   const ledger = await page.locator('.ledger').innerText();

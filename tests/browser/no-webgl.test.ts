@@ -27,7 +27,7 @@ test('without any canvas the SVG picture stays, with its words', async () => {
 });
 
 test('without WebGL the kiosk plays its attract on a plain canvas, and calls it no trouble', async () => {
-  const { page, finish } = await openPage({ path: '#/kiosk', width: 1080, height: 1920 });
+  const { page, finish } = await openPage({ path: '#/kiosk', width: 720, height: 1280 });
   await page
     .locator('.kiosk[data-screen=attract] .scene-stage:not([hidden]) canvas')
     .first()

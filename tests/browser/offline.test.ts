@@ -66,7 +66,7 @@ test('the copy for use offline holds every file, none over 2 MiB and 2.5 MB gzip
 
 test('from a folder of a shared host: once kept, every page opens with the server gone, by a link, anew and in Spanish', async () => {
   const copy = await serveCopy('some/where/');
-  const { page, faults, finish } = await openPage({ site: copy.site, serviceWorkers: true });
+  const { page, faults, finish } = await openPage({ site: copy.site, serviceWorkers: true, reducedMotion: true });
   await kept(page);
   await copy.takeAway();
   for (const route of routes) {
@@ -76,6 +76,7 @@ test('from a folder of a shared host: once kept, every page opens with the serve
     await page.locator('main h1').first().waitFor({ timeout: 20_000 });
     await settled(page);
   }
+  await page.emulateMedia({ reducedMotion: 'no-preference' });
   await page.goto(`${copy.site}?from=a-link#/season/ginning`);
   await page.locator('.scene canvas').first().waitFor({ timeout: 20_000 });
   await page.getByRole('button', { name: 'Español' }).press('Space');
@@ -92,6 +93,7 @@ test('a newer version waits until it is asked for; the season that is open stays
   const { page, finish } = await openPage({
     site: copy.site,
     serviceWorkers: true,
+    reducedMotion: true,
     path: '#/season/module?v=1&farm=coastal-plain&seed=7',
   });
   await kept(page);

@@ -36,7 +36,7 @@ const played = [
 test.each(long ? played : played.slice(1))(
   'in $language a season plays at speed from planting to the sewing table, and its ledger closes on the screen',
   async ({ language, first, byStage, finished, leftOver }) => {
-    const { page, axe, finish } = await openPage({ language });
+    const { page, axe, finish } = await openPage({ language, width: 800, height: 600 });
     await page.getByRole('link', { name: first }).click();
     await page.getByRole('radio', { name: byStage }).press('Space');
     await page.getByText(finished).first().waitFor({ timeout: 60_000 });
@@ -282,7 +282,7 @@ test('with motion wished away the picture is still and no renderer is fetched', 
 });
 
 test('with motion the living picture takes its place, drawn in a canvas, and can be paused', async () => {
-  const { page, finish } = await openPage({ path: '#/season/ginning' });
+  const { page, finish } = await openPage({ path: '#/season/ginning', width: 800, height: 600 });
   const canvas = page.locator('.scene canvas').first();
   await canvas.waitFor({ timeout: 15_000 });
   const picture = () => page.locator('.scene').screenshot();

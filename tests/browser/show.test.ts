@@ -89,7 +89,12 @@ test(
   async () => {
     const { plan } = plans[0]!;
     const steps = showSteps(plan);
-    const { page, axe, finish } = await openPage({ path: addressOf(plan), width: 1024, height: 768 });
+    const { page, axe, finish } = await openPage({
+      path: addressOf(plan),
+      width: 1024,
+      height: 768,
+      reducedMotion: true,
+    });
     await ready(page);
     const placeOf = (where: Page) =>
       where.evaluate(() => /\d+/.exec(document.querySelector('.show-head, .notes-now')!.textContent!)![0]);
