@@ -4,13 +4,13 @@ import { openKiosk, screenNow } from './kiosk-of-page.ts';
 
 useBrowser();
 const long = process.env.SEAMFIELD_LONG === '1';
-const patience = long ? 7_200_000 : 300_000;
+const patience = long ? 7_200_000 : 600_000;
 
-/** Taps of the monkey; the machine that runs every test has time for some hundreds. */
-const taps = long ? 20_000 : 400;
+/** Taps of the monkey: about fifty milliseconds each, with what they draw. */
+const taps = long ? 20_000 : 2000;
 /** After so many taps the way home is looked for, and after so many the glass is left alone for over a minute. */
-const homeEvery = 40;
-const silenceEvery = 150;
+const homeEvery = 80;
+const silenceEvery = 400;
 
 test(
   'a seeded monkey finds no error, no request to elsewhere and no dead end: home is within two taps of anywhere',
