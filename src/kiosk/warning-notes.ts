@@ -3,6 +3,7 @@ const notesHertz = [660, 440] as const;
 const noteSeconds = 0.35;
 /** Rises and falls in this time, so that the speaker does not click. */
 const rampSeconds = 0.03;
+/** Well after both notes. */
 const closesAfterMs = 2000;
 
 /**

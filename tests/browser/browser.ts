@@ -63,8 +63,11 @@ export interface OpenPage {
   readonly page: Page;
   /** Console errors and warnings, uncaught errors, failed requests and requests to other hosts, as they come. */
   readonly faults: readonly string[];
-  /** Accessibility findings of the page as it stands, one line each: in a page opened before, without the slow rules. */
-  axe(): Promise<string[]>;
+  /**
+   * Accessibility findings of the page as it stands, one line each.
+   * @param whole every rule; unless said otherwise at the first look alone, later ones do without the slow rules
+   */
+  axe(whole?: boolean): Promise<string[]>;
   /** Leaves the page and fails the test when there was any fault. */
   finish(): Promise<void>;
 }
@@ -197,7 +200,10 @@ export async function openPage(options: OpenOptions = {}): Promise<OpenPage> {
   return {
     page,
     faults,
-    axe: () => accessibilityFindings(page, looks++ === 0),
+    axe: (whole = looks === 0) => {
+      looks++;
+      return accessibilityFindings(page, whole);
+    },
     async finish() {
       const context = page.context();
       stop();

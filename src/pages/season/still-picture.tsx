@@ -28,5 +28,5 @@ export function StillPicture({ frame, theme, alt }: StillPictureProps) {
     else place.innerHTML = paintSvg(list, { width, height, theme });
     drawn.current = { of, list };
   }, [frame, list, theme]);
-  return <span class="picture " role="img" aria-label={alt} ref={host} />;
+  return <span class="picture" role="img" aria-label={alt} ref={host} />;
 }

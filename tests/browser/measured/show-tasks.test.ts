@@ -7,11 +7,10 @@ import { longTasksDuring, measuredAgain } from '../long-tasks.ts';
 
 useBrowser([]);
 
-const isLong = Boolean(process.env.SEAMFIELD_LONG);
 const patience = 240_000;
 /** What a step leaves to be drawn, and a question's seasons, run in tasks of their own. */
 const settleMs = 500;
-const name = isLong ? '45 minutes, adults, staple' : '10 minutes, guild, cloth';
+const name = '45 minutes, adults, staple';
 const { plan } = everyPlan.find((each) => each.name === name)!;
 
 test(
